@@ -1,0 +1,145 @@
+/**
+ * Renders a Handlebars template to markup. A template places words: it may loop and choose (`each`, `if`,
+ * `unless`, `with`) and take in other templates, and nothing else. A field the data lack is an error, also
+ * in a loop or a condition (say `null` or an empty list for "none"); values are always escaped; the data
+ * are copied to plain objects without prototypes, so no template reaches further than its data.
+ */
+import { Refusal } from '../../findings/refusal.ts';
+import { withoutControls } from './escape-markup.ts';
+import { markPlaces } from './parse-markup.ts';
+
+/** Template sources by file name, as in `card.hbs`. A template takes another in by its name without `.hbs`. */
+export type Templates = ReadonlyMap<string, string>;
+
+const knownHelpers = {
+  each: true,
+  if: true,
+  unless: true,
+  with: true,
+  log: false,
+  lookup: false,
+  blockHelperMissing: false,
+};
+
+/** @throws Refusal with the file and line of the template that is wrong */
+export async function renderTemplate(templates: Templates, file: string, data: unknown): Promise<string> {
+  const { default: Handlebars } = await import('handlebars');
+  const engine = Handlebars.create();
+  for (const name of ['log', 'lookup']) engine.unregisterHelper(name);
+  for (const name of ['each', 'if', 'unless', 'with']) {
+    const helper: unknown = engine.helpers[name];
+    if (typeof helper !== 'function') throw new Error(`Handlebars has no helper ${name}.`);
+    engine.registerHelper(
+      name,
+      function (this: unknown, value: unknown, options: { loc?: { start: { line: number } } }) {
+        if (value === undefined) throw new MissingField(name, options.loc?.start.line);
+        return helper.call(this, value, options);
+      },
+    );
+  }
+
+  const compile = (name: string, source: string) => {
+    refuseRaw(Handlebars.parse, name, source);
+    const render = engine.compile(markPlaces(name, source), {
+      strict: true,
+      knownHelpersOnly: true,
+      knownHelpers,
+    });
+    return (context: unknown, options?: Handlebars.RuntimeOptions): string => {
+      try {
+        return render(context, options);
+      } catch (error) {
+        throw templateRefusal(name, error);
+      }
+    };
+  };
+
+  const source = templates.get(file);
+  if (source === undefined) throw new Refusal(`There is no template ${file}.`);
+  for (const [name, partial] of templates) {
+    const render = compile(name, partial);
+    // A partial may be any function of context and options; the declared type asks for more than is used.
+    engine.registerPartial(name.replace(/\.hbs$/, ''), render as Handlebars.Template);
+  }
+  return compile(file, source)(plainData(data, file, 0));
+}
+
+class MissingField extends Error {
+  readonly lineNumber: number | undefined;
+  constructor(helper: string, line: number | undefined) {
+    super(`what {{#${helper}}} asks for is not in the data`);
+    this.lineNumber = line;
+  }
+}
+
+/** `{{{x}}}` and `{{& x}}` would put a value in unescaped. */
+function refuseRaw(parse: typeof Handlebars.parse, file: string, source: string): void {
+  let program: hbs.AST.Program;
+  try {
+    program = parse(source);
+  } catch (error) {
+    throw templateRefusal(file, error);
+  }
+  const walk = (statements: readonly hbs.AST.Statement[]): void => {
+    for (const statement of statements) {
+      if (statement.type === 'MustacheStatement' && !(statement as hbs.AST.MustacheStatement).escaped)
+        throw new Refusal(
+          `${file}:${statement.loc.start.line}: {{{ }}} would print a value unescaped; write {{ }}.`,
+        );
+      if (
+        statement.type === 'Decorator' ||
+        statement.type === 'DecoratorBlock' ||
+        statement.type === 'PartialBlockStatement'
+      )
+        throw new Refusal(
+          `${file}:${statement.loc.start.line}: Only values, each, if, unless, with and {{> partials}} may be used.`,
+        );
+      if (statement.type !== 'BlockStatement') continue;
+      const block = statement as hbs.AST.BlockStatement;
+      if (block.program !== undefined) walk(block.program.body);
+      if (block.inverse !== undefined) walk(block.inverse.body);
+    }
+  };
+  walk(program.body);
+}
+
+function templateRefusal(file: string, error: unknown): Error {
+  if (error instanceof Refusal) return error;
+  if (error instanceof RangeError)
+    return new Refusal(`${file}: The templates take each other in without end.`);
+  if (!(error instanceof Error)) return new Error(String(error));
+  const known = error as Error & { lineNumber?: number };
+  const parsed = /on line (\d+)/.exec(error.message);
+  const line = known.lineNumber ?? (parsed === null ? undefined : Number(parsed[1]));
+  const sentence =
+    error.message
+      .replace(/ - \d+:\d+$/, '')
+      .replace(
+        /^Cannot use 'in' operator to search for '(.*?)' in [\s\S]*$/,
+        '"$1" is asked of a text, which has no fields',
+      )
+      .replace(/ not defined in [\s\S]*$/, ' not defined')
+      .split('\n')[0] ?? '';
+  return new Refusal(`${file}${line === undefined ? '' : `:${line}`}: ${sentence.replace(/[:.]$/, '')}.`);
+}
+
+/** Handlebars puts the record into its message about a missing field, so a record must turn into words; by symbol, because a named member could be reached. */
+const nameless: object = Object.defineProperty(Object.create(null), Symbol.toPrimitive, {
+  value: () => 'the data',
+});
+
+/** Strings, numbers, booleans, null, lists and plain records of them. A field that is `undefined` counts as missing. */
+function plainData(value: unknown, file: string, depth: number): unknown {
+  if (depth > 64) throw new Error(`The data for ${file} are nested more than 64 deep.`);
+  if (typeof value === 'string') return withoutControls(value);
+  if (value === null || typeof value === 'number' || typeof value === 'boolean' || value === undefined)
+    return value;
+  if (Array.isArray(value)) return value.map((item) => plainData(item, file, depth + 1));
+  const prototype: unknown = typeof value === 'object' ? Object.getPrototypeOf(value) : undefined;
+  if (prototype !== Object.prototype && prototype !== null)
+    throw new Error(`The data for ${file} hold something that is not plain.`);
+  const copy: Record<string, unknown> = Object.create(nameless);
+  for (const [key, item] of Object.entries(value as object))
+    if (item !== undefined) copy[key] = plainData(item, file, depth + 1);
+  return copy;
+}
