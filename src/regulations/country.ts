@@ -9,12 +9,31 @@ import type { Source } from '../findings/finding.ts';
 
 /** Kinds of emission in the sense in which allocation tables name them. */
 export type EmissionKind =
-  | 'cw' | 'mcw' | 'phone' | 'image' | 'rtty' | 'data' | 'spread-spectrum' | 'test' | 'pulse';
+  | 'cw'
+  | 'mcw'
+  | 'phone'
+  | 'image'
+  | 'rtty'
+  | 'data'
+  | 'spread-spectrum'
+  | 'test'
+  | 'pulse';
+
+/** How the carrier is modulated, where a rule tells voice by that: `digital` is speech as a stream of bits. */
+export type Modulation = 'am' | 'fm' | 'ssb' | 'digital';
 
 /** How a power limit is reckoned: at the transmitter's output, or radiated over a half-wave dipole (ERP) or an isotropic antenna (EIRP). */
 export type PowerMeasure = 'output' | 'erp' | 'eirp';
 
-export type StationKind = 'handheld' | 'mobile' | 'base' | 'fixed' | 'repeater' | 'auxiliary' | 'beacon' | 'digipeater';
+export type StationKind =
+  | 'handheld'
+  | 'mobile'
+  | 'base'
+  | 'fixed'
+  | 'repeater'
+  | 'auxiliary'
+  | 'beacon'
+  | 'digipeater';
 
 /** Fields that every row of every table has. `source` is a key of the country's `sources`. */
 export interface Row {
@@ -46,6 +65,10 @@ export interface ServiceRow extends Row {
   /** True where the equipment must be certified for the service. */
   readonly certifiedEquipment: boolean;
   readonly callSigns: boolean;
+  /** Stations may transmit on the service's published channels only, to the hertz. Absent: anywhere in its allocations. */
+  readonly channelsOnly?: true;
+  /** What must be held or done before transmitting, as the booklet and an explanation would say it. */
+  readonly mustHold: string;
   readonly repeaters: boolean;
   /** False where storing and forwarding (a digipeater or mailbox) is barred. */
   readonly storeAndForward: boolean;
@@ -55,6 +78,9 @@ export interface ServiceRow extends Row {
     readonly atEnd: boolean;
     /** Words for the roll-call script. */
     readonly how: string;
+    /** Where the duty itself was read, when not in the row's own source. */
+    readonly source?: string;
+    readonly fromMemory?: true;
   };
 }
 
@@ -63,19 +89,29 @@ export interface AllocationRow extends Row, Span {
   readonly service: string;
   readonly band: string;
   readonly classes?: readonly string[];
+  /** What else the rules ask before anybody transmits here, beyond the licence: notice given, a fixed system… */
+  readonly condition?: string;
 }
 
-/** Which kinds of emission a segment admits. Segments that no row covers admit every kind. */
+/**
+ * Which kinds of emission a segment admits. Rows add up: a kind is admitted where any row that holds for
+ * the class admits it. Segments that no such row touches admit every kind.
+ */
 export interface EmissionRow extends Row, Span {
   readonly service: string;
   readonly kinds: readonly EmissionKind[];
   readonly classes?: readonly string[];
+  /** Absent: however modulated. */
+  readonly modulations?: readonly Modulation[];
+  /** The carrier must stand on exactly this frequency. */
+  readonly carrierHz?: number;
 }
 
 export interface WidthRow extends Row, Span {
   readonly service: string;
   readonly maxWidthHz: number;
   readonly kinds?: readonly EmissionKind[];
+  readonly modulations?: readonly Modulation[];
 }
 
 export interface PowerRow extends Row, Span {
@@ -84,6 +120,7 @@ export interface PowerRow extends Row, Span {
   readonly measure: PowerMeasure;
   readonly classes?: readonly string[];
   readonly kinds?: readonly EmissionKind[];
+  readonly modulations?: readonly Modulation[];
   readonly stations?: readonly StationKind[];
 }
 
@@ -94,8 +131,24 @@ export interface BarredStationRow extends Row, Span {
 }
 
 export type BandPlanUse =
-  | 'cw' | 'weak-signal' | 'beacon' | 'satellite' | 'calling' | 'simplex' | 'repeater-output' | 'repeater-input'
-  | 'link' | 'packet' | 'digital' | 'image' | 'model-control' | 'guard' | 'emergency' | 'mixed';
+  | 'cw'
+  | 'weak-signal'
+  | 'beacon'
+  | 'satellite'
+  | 'calling'
+  | 'simplex'
+  | 'repeater-output'
+  | 'repeater-input'
+  /** Outputs and inputs both, by local choice. */
+  | 'repeater'
+  | 'link'
+  | 'packet'
+  | 'digital'
+  | 'image'
+  | 'model-control'
+  | 'guard'
+  | 'emergency'
+  | 'mixed';
 
 /** What a voluntary band plan keeps a segment for. Narrower rows stand before wider ones in force. */
 export interface BandPlanRow extends Row, Span {
@@ -117,11 +170,18 @@ export interface OffsetRow extends Row, Span {
   readonly fixed?: true;
 }
 
+/** Where channels stand: at `fromHz` and every step of one of the widths up from it, as far as `toHz`. */
+export interface RasterRow extends Row, Span {
+  readonly stepsHz: readonly number[];
+}
+
 /** A published channel that a plan names by `standard:`. */
 export interface ChannelRow extends Row {
   readonly service: string;
   /** As a plan writes it, `GMRS 20`; matched without regard to case and spacing. */
   readonly name: string;
+  /** Other names in use for the same row, found like `name`. */
+  readonly alsoNamed?: readonly string[];
   readonly receiveHz: number;
   /** Absent: listen only. */
   readonly transmitHz?: number;
@@ -132,6 +192,8 @@ export interface ChannelRow extends Row {
   readonly measure?: PowerMeasure;
   readonly stations?: readonly StationKind[];
   readonly kinds: readonly EmissionKind[];
+  /** Absent: however modulated. */
+  readonly modulations?: readonly Modulation[];
   /** A tone that goes with the channel by rule or custom, hertz (CTCSS). */
   readonly toneHz?: number;
   /** `emergency`, `calling`, `telemetry`… : words for findings and the booklet. */
@@ -152,6 +214,10 @@ export interface AreaRow extends Row, Span {
   readonly polygon: readonly (readonly [number, number])[];
   /** Absent: closed altogether. */
   readonly maxW?: number;
+  /** How `maxW` is reckoned; absent: at the transmitter's output. */
+  readonly measure?: PowerMeasure;
+  /** Custom or a doubtful reading rather than a rule that was read: worth a warning, no more. */
+  readonly advisory?: true;
 }
 
 export interface Country {
@@ -177,5 +243,5 @@ export interface Country {
   readonly listenOnly: readonly ListenOnlyRow[];
   readonly areas: readonly AreaRow[];
   /** Tuning rasters by band plan, where a published one exists. */
-  readonly rasters: readonly (Row & Span & { readonly stepsHz: readonly number[] })[];
+  readonly rasters: readonly RasterRow[];
 }
