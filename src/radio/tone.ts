@@ -29,7 +29,7 @@ export function parseTone(text: string | number): ToneReading {
   const dcs = /^D(\d+)\s*([NI])?$/i.exec(given);
   if (dcs !== null) return readDcs(dcs[1] ?? '', dcs[2]?.toUpperCase());
 
-  const lettered = /^(?:DCS|DPL|CDCSS)?\s*(\d{3})\s*([NI])$/i.exec(given);
+  const lettered = /^(?:DCS|CDCSS)?\s*(\d{3})\s*([NI])$/i.exec(given);
   if (lettered !== null && isDcsCode(lettered[1] ?? '')) {
     const suggestion = `D${lettered[1]}${lettered[2]?.toUpperCase()}`;
     return { ok: false, message: `A digital code is written with D before it, not "${given}".`, suggestion };
