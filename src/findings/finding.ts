@@ -1,8 +1,8 @@
 /**
  * What a finding is: something wrong, doubtful or worth knowing about a plan, as plain data.
  *
- * A finding points into the plan by path; where that path stands in the text is worked out once, by
- * {@link ./place.ts}, for the schema and the rules alike.
+ * A finding points into the plan by path; where that path stands in the text is worked out once, when
+ * the plan is loaded, for the schema and the rules alike.
  */
 
 /** `error`: unlawful, impossible or self-contradictory. `warning`: against a published band plan, or probably a mistake. `note`: good practice. */
@@ -74,4 +74,9 @@ export function compareFindings(a: Finding, b: Finding): number {
 /** A path as people write it: `repeaters.gap.offset`, `members.ward.radios.0`. */
 export function pathText(path: PlanPath): string {
   return path.join('.');
+}
+
+/** A place as people and editors write it: `plans/hickory-gap.yaml:12:7`. */
+export function placeText(place: Place): string {
+  return `${place.file}:${place.line}:${place.column}`;
 }

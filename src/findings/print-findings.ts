@@ -1,0 +1,114 @@
+/**
+ * Findings as text for people: the message first, then where, the line itself with carets, and what to write
+ * instead. Severity is always a word; colour only repeats it.
+ */
+import { codeFrame } from './code-frame.ts';
+import { countFindings, countsText } from './count-findings.ts';
+import { compareFindings, type Finding, pathText, placeText, type Severity, type Source } from './finding.ts';
+import type { SourceText } from './source-text.ts';
+import { visibleText } from './visible-text.ts';
+import { wrapText } from './wrap-text.ts';
+
+type Paint = (text: string) => string;
+
+/** How parts of the text are coloured; each function may return its text unchanged. */
+export type Palette = Readonly<Record<Severity | 'strong' | 'faint', Paint>>;
+
+const unpainted: Paint = (text) => text;
+
+export const plainPalette: Palette = {
+  error: unpainted,
+  warning: unpainted,
+  note: unpainted,
+  strong: unpainted,
+  faint: unpainted,
+};
+
+export interface PrintFindingsOptions {
+  /** The texts the findings point into, by file; a finding whose text is not here is printed without its line. */
+  readonly texts: ReadonlyMap<string, SourceText>;
+  /** Columns of the terminal. */
+  readonly width: number;
+  readonly palette: Palette;
+}
+
+/** All findings, most serious first, and a closing line that counts them. Ends with a newline. */
+export function printFindings(findings: readonly Finding[], options: PrintFindingsOptions): string {
+  const blocks = alike([...findings].sort(compareFindings)).map((group) => block(group, options).join('\n'));
+  const counts = countFindings(findings);
+  const worst = (['error', 'warning', 'note'] as const).find((severity) => counts[severity] > 0);
+  const closing = findings.length === 0 ? 'No findings.' : `${capitalised(countsText(counts))}.`;
+  const painted = worst === undefined ? closing : options.palette[worst](closing);
+  return `${[...blocks, painted].join('\n\n')}\n`;
+}
+
+/** Findings that say the same of several places are one entry with several places. */
+function alike(sorted: readonly Finding[]): readonly (readonly [Finding, ...Finding[]])[] {
+  const groups = new Map<string, [Finding, ...Finding[]]>();
+  for (const finding of sorted) {
+    const key = JSON.stringify([finding.severity, finding.rule, finding.message, finding.suggestion ?? null]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [finding]);
+    else group.push(finding);
+  }
+  return [...groups.values()];
+}
+
+function block(
+  [finding, ...others]: readonly [Finding, ...Finding[]],
+  options: PrintFindingsOptions,
+): string[] {
+  const { palette, width, texts } = options;
+  const opening = `${finding.severity}: `;
+  const [first = '', ...rest] = wrapText(opening + visibleText(finding.message), width);
+  const lines = [
+    palette[finding.severity](palette.strong(opening.trimEnd())) +
+      palette.strong(first.slice(opening.length - 1)),
+    ...rest.map((line) => palette.strong(line)),
+  ];
+  const where = [visibleText(placeText(finding.place)), visibleText(pathText(finding.path))].filter(
+    (part) => part !== '',
+  );
+  lines.push(
+    ...hanging(`${where.join('  ')}  (${finding.rule}, ${finding.basis})`, width).map(palette.faint),
+  );
+
+  const source = texts.get(finding.place.file);
+  if (source !== undefined) {
+    const frame = codeFrame(source, finding.place, width);
+    lines.push(frame.line, frame.margin + palette[finding.severity](frame.carets));
+  }
+  if (others.length > 0) {
+    lines.push(
+      ...hanging(`also at: ${others.map((other) => visibleText(placeText(other.place))).join(', ')}`, width),
+    );
+  }
+  if (finding.suggestion !== undefined) {
+    lines.push(...hanging(`write instead: ${visibleText(finding.suggestion)}`, width));
+  }
+  if (finding.source !== undefined) {
+    lines.push(...hanging(`source: ${visibleText(sourceLine(finding.source))}`, width).map(palette.faint));
+  }
+  return lines;
+}
+
+/** A source in one line: document, section, date, and whether it was only remembered. */
+export function sourceLine(source: Source): string {
+  return [
+    source.document,
+    source.section,
+    source.date,
+    source.fromMemory === true ? 'from memory: check it' : undefined,
+  ]
+    .filter((part) => part !== undefined)
+    .join(', ');
+}
+
+/** Indented by two, and what runs over by four. */
+function hanging(text: string, width: number): string[] {
+  return wrapText(text, width - 4).map((line, index) => `${index === 0 ? '  ' : '    '}${line}`);
+}
+
+function capitalised(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
+}
