@@ -64,9 +64,10 @@ function cellsNear(line: string, from: number, room: number): readonly Cell[] {
 
 /** The cells that fit into the room, the caret about a third of the way in; room is kept for the two `…`. */
 function clip(cells: readonly Cell[], from: number, room: number): readonly Cell[] {
-  if (totalWidth(cells) <= room) return cells;
-  const inside = room - 2;
   const caretAt = cells.findIndex((cell) => cell.end > from);
+  // A caret behind the last letter needs a column of its own.
+  if (totalWidth(cells) + (caretAt === -1 ? 1 : 0) <= room) return cells;
+  const inside = room - 2;
   let first = caretAt === -1 ? cells.length : caretAt;
   // Near the end of the line the text before the caret may use the room that the end does not need.
   const leftRoom = Math.max(inside / 3, inside - totalWidth(cells.slice(first)));

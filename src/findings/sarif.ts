@@ -64,7 +64,7 @@ function result(finding: Finding, indexes: ReadonlyMap<string, number>, seen: Ma
     ruleId: finding.rule,
     ...(ruleIndex === undefined ? {} : { ruleIndex }),
     level: finding.severity,
-    message: { text: visibleText(`${finding.message}${instead}${source}`) },
+    message: { text: visibleText(`${finding.message}${source}${instead}`) },
     locations: [
       {
         physicalLocation: {

@@ -1,0 +1,24 @@
+/** Two findings, the less serious first, for the tests of the formats other programs read. */
+import type { Finding } from '../../src/findings/finding.ts';
+
+const place = { file: 'plans/my plan.yaml', line: 12, column: 7, endLine: 12, endColumn: 11 };
+
+export const unused: Finding = {
+  rule: 'repeater/unused',
+  severity: 'note',
+  basis: 'practice',
+  message: 'Nobody uses it.',
+  path: ['repeaters', 'gap'],
+  place: { ...place, line: 3, endLine: 4 },
+};
+
+export const unusualOffset: Finding = {
+  rule: 'offset/unusual',
+  severity: 'warning',
+  basis: 'band plan',
+  message: 'Offset is 100%: of\r\nsomething, else.',
+  path: ['repeaters', 'gap', 'offset'],
+  place,
+  source: { document: '47 CFR', section: '97.205' },
+  suggestion: '-0.6',
+};
