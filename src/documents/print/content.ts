@@ -105,7 +105,6 @@ export type Shape =
       readonly points: readonly Point[];
       readonly fill?: number;
       readonly strokeMm?: number;
-      readonly hatch?: boolean;
     }
   | {
       readonly kind: 'circle';

@@ -1,0 +1,149 @@
+/** Content → pages: sheets of running text. Cards go through {@link ./impose.ts}. */
+import type { CardDocument, Content, Inline, PagedDocument, PaperName } from './content.ts';
+import { fillPages } from './fill-pages.ts';
+import { cardFormats, type Imposition, impose } from './impose.ts';
+import { layBlocks } from './lay-blocks.ts';
+import { layText } from './lay-text.ts';
+import type { Measure } from './measure.ts';
+import { type Item, type LaidOut, moved, type Page } from './page.ts';
+import { addNode, type Notes, newNotes, pointsPerMm, type Setting } from './slab.ts';
+
+/** A4: ISO 216. Letter: 8.5 by 11 inches, ANSI/ASME Y14.1. In points. */
+export const papers: {
+  readonly [paper in PaperName]: { readonly widthPt: number; readonly heightPt: number };
+} = {
+  A4: { widthPt: 210 * pointsPerMm, heightPt: 297 * pointsPerMm },
+  Letter: { widthPt: 612, heightPt: 792 },
+};
+
+/** Clear of the 4 to 6 mm that office printers leave white, with room for a punch and the running lines. */
+const marginPt = 15 * pointsPerMm;
+
+/** `imposition` holds what the printer does to sheets of cards; other documents do not ask for it. */
+export function layOut(content: Content, measure: Measure, imposition: Imposition = {}): LaidOut {
+  return content.kind === 'cards' ? layOutCards(content, measure, imposition) : layOutPages(content, measure);
+}
+
+function layOutCards(content: CardDocument, measure: Measure, imposition: Imposition): LaidOut {
+  const notes = newNotes();
+  const pages = impose(content, papers[content.paper], measure, notes, imposition);
+  return finish(content, pages, [], notes);
+}
+
+function layOutPages(content: PagedDocument, measure: Measure): LaidOut {
+  const notes = newNotes();
+  const setting: Setting = {
+    measure,
+    sizePt: content.sizePt,
+    leastPt: Math.min(content.sizePt, 8),
+    leading: 1.3,
+    gapEm: 0.6,
+    headingSizes: [1.7, 1.35, 1.15, 1],
+    notes,
+  };
+  const paper = papers[content.paper];
+  const widthPt = paper.widthPt - 2 * marginPt;
+  const runningPt = Math.max(8, content.sizePt * 0.85);
+  const top = marginPt + (content.head.length > 0 ? runningPt * 1.2 : 0);
+  const bottom = paper.heightPt - marginPt - (content.foot.length > 0 ? runningPt * 1.2 : 0);
+  const root = addNode(setting, 'Document', undefined);
+  const slabs = layBlocks(content.blocks, widthPt, setting, root);
+  const { pages: filled, tooTall } = fillPages(slabs, bottom - top);
+  for (const slab of tooTall) {
+    const [neededMm, availableMm] = [slab.heightPt, bottom - top].map((pt) =>
+      Math.ceil(pt / pointsPerMm),
+    ) as [number, number];
+    notes.overflows.push({
+      what: `a piece that cannot be divided (a row, columns, a frame or a figure)${slab.heading === undefined ? '' : ` with the heading "${slab.heading.text}"`}`,
+      neededMm,
+      availableMm,
+      wouldFit: `A page holds ${availableMm} mm: divide it, or take out ${neededMm - availableMm} mm.`,
+    });
+  }
+
+  const pageOfId = new Map<string, number>();
+  const outline: { text: string; level: number; page: number }[] = [];
+  filled.forEach((standing, page) => {
+    for (const { slab } of standing) {
+      for (const id of slab.ids ?? []) if (!pageOfId.has(id)) pageOfId.set(id, page + 1);
+      if (slab.heading !== undefined) outline.push({ ...slab.heading, page });
+    }
+  });
+
+  const pages = filled.map((standing, index): Page => {
+    const items: Item[] = [];
+    const running = (inline: readonly Inline[], y: number): void => {
+      const numbered = inline.map(
+        (item): Inline =>
+          item.kind === 'page' || item.kind === 'pages'
+            ? {
+                kind: 'text',
+                text: String(item.kind === 'page' ? index + 1 : filled.length),
+                strong: false,
+                code: false,
+                whole: true,
+              }
+            : item,
+      );
+      const [line] = layText(numbered, widthPt, runningPt, setting, { what: 'the running line' });
+      for (const item of line?.items ?? []) items.push(moved(item, marginPt, y));
+    };
+    if (content.head.length > 0) {
+      running(content.head, marginPt - runningPt * 1.1);
+      items.push({
+        kind: 'line',
+        points: [
+          [marginPt, marginPt + runningPt * 0.35],
+          [paper.widthPt - marginPt, marginPt + runningPt * 0.35],
+        ],
+        widthPt: 0.3,
+      });
+    }
+    for (const { slab, y } of standing)
+      for (const item of slab.items) items.push(moved(item, marginPt, top + y));
+    if (content.foot.length > 0) running(content.foot, bottom + runningPt * 0.6);
+    return { ...paper, items };
+  });
+  return finish(
+    content,
+    pages.map((page) => numberPages(page, pageOfId, measure)),
+    outline,
+    notes,
+  );
+}
+
+function finish(
+  content: Content,
+  pages: readonly Page[],
+  outline: LaidOut['outline'],
+  notes: Notes,
+): LaidOut {
+  return {
+    title: content.title,
+    language: content.language,
+    pages,
+    structure: notes.structure,
+    outline,
+    ...(content.kind === 'cards' && cardFormats[content.cardSize].panels === 1 ? { flip: content.flip } : {}),
+    overflows: notes.overflows,
+    missing: [...notes.missing].map(([character, text]) => ({ character, text })),
+    smallestPt: notes.smallest,
+  };
+}
+
+/** Puts the numbers in that were not known until all pages were filled; an id that stands nowhere shows a dash. */
+function numberPages(page: Page, pageOfId: ReadonlyMap<string, number>, measure: Measure): Page {
+  if (!page.items.some((item) => item.kind === 'text' && item.pageOf !== undefined)) return page;
+  const items = page.items.map((item): Item => {
+    if (item.kind !== 'text' || item.pageOf === undefined) return item;
+    const { pageOf, ...rest } = item;
+    const text = String(pageOfId.get(pageOf) ?? '–');
+    return {
+      ...rest,
+      text,
+      widthPt: measure.widthEm(text, item.font) * item.sizePt,
+      zeros: measure.zeros(text, item.font).map((em) => em * item.sizePt),
+    };
+  });
+  return { ...page, items };
+}

@@ -1,0 +1,353 @@
+/**
+ * A table: widths of its columns, then each row as a slab. Columns stay as wide as their widest cell while
+ * the table has room, and give way in proportion down to their longest word; figures are never broken.
+ */
+import type { Align, Cell, Row, Table } from './content.ts';
+import { layText, noteTooWide, placeLine, plainText, sizeOf, stack } from './lay-text.ts';
+import { type Item, moved } from './page.ts';
+import { addNode, pointsPerMm, type Setting, type Slab } from './slab.ts';
+import { widthsOf, wrap } from './wrap.ts';
+
+/** A cell with the column it begins in. */
+interface Placed {
+  readonly cell: Cell;
+  readonly column: number;
+  readonly row: number;
+}
+
+export function layTable(table: Table, widthPt: number, setting: Setting, parent: number): Slab[] {
+  const sizePt = sizeOf(table.size, setting);
+  const padX = 0.3 * sizePt;
+  const padY = table.lines === 'none' ? 0 : setting.gapEm * 0.25 * sizePt;
+  const node = addNode(setting, 'Table', parent);
+  const caption =
+    table.caption.length === 0
+      ? []
+      : layText(table.caption, widthPt, sizePt, setting, {
+          node: addNode(setting, 'Caption', node),
+          strong: true,
+          what: 'the caption',
+        });
+  const head = placeCells(table.head);
+  const body = placeCells(table.body);
+  const widths = columnWidths(table, [...head, ...body], widthPt, sizePt, padX, setting);
+  const points = decimalPoints(table, body, sizePt, setting);
+  const grid: Grid = { table, widths, points, sizePt, padX, padY, setting };
+  const part = (role: 'THead' | 'TBody', rows: readonly Row[], cells: readonly Placed[]): Slab[] =>
+    rows.length === 0 ? [] : layRows(grid, rows, cells, addNode(setting, role, node));
+  const headSlabs = part('THead', table.head, head).map((slab): Slab => ({ ...slab, breakBelow: false }));
+  const bodySlabs = part('TBody', table.body, body);
+  // Set again on the next page the head is furniture: whoever hears the page read has heard it already.
+  const again = headSlabs.map((slab): Slab => ({ ...slab, items: slab.items.map(withoutNode) }));
+  const topLine: Slab[] = table.lines === 'none' ? [] : [ruleSlab(widths, table.head.length > 0 ? 0.8 : 0.4)];
+  const repeated = again.length === 0 ? topLine : [...topLine, ...again];
+  return [
+    ...caption.map((slab): Slab => ({ ...slab, breakBelow: false })),
+    ...topLine,
+    ...headSlabs,
+    ...bodySlabs.map((slab): Slab => ({ ...slab, head: repeated })),
+  ];
+}
+
+interface Grid {
+  readonly table: Table;
+  readonly widths: readonly number[];
+  /** For each decimal column, the widest part before the point. */
+  readonly points: readonly { readonly before: number; readonly after: number }[];
+  readonly sizePt: number;
+  readonly padX: number;
+  readonly padY: number;
+  readonly setting: Setting;
+}
+
+function withoutNode(item: Item): Item {
+  if (item.kind === 'group' || item.node === undefined) return item;
+  const { node: _, ...rest } = item;
+  return rest;
+}
+
+function ruleSlab(widths: readonly number[], widthPt: number): Slab {
+  const wide = widths.reduce((sum, width) => sum + width, 0);
+  return {
+    kind: 'slab',
+    heightPt: 0,
+    items: [
+      {
+        kind: 'line',
+        points: [
+          [0, 0],
+          [wide, 0],
+        ],
+        widthPt,
+      },
+    ],
+    breakBelow: false,
+  };
+}
+
+function placeCells(rows: readonly Row[]): Placed[] {
+  const placed: Placed[] = [];
+  const taken = new Set<string>();
+  rows.forEach((row, index) => {
+    let column = 0;
+    for (const cell of row.cells) {
+      while (taken.has(`${index} ${column}`)) column += 1;
+      placed.push({ cell, column, row: index });
+      if (cell.rows > 1)
+        for (let down = 1; down < cell.rows; down += 1)
+          for (let right = 0; right < cell.span; right += 1) taken.add(`${index + down} ${column + right}`);
+      column += cell.span;
+    }
+  });
+  return placed;
+}
+
+function columnWidths(
+  table: Table,
+  cells: readonly Placed[],
+  widthPt: number,
+  sizePt: number,
+  padX: number,
+  setting: Setting,
+): number[] {
+  const natural = table.columns.map(() => 0);
+  const least = table.columns.map(() => 0);
+  const points = decimalPoints(
+    table,
+    cells.filter((placed) => !placed.cell.heading),
+    sizePt,
+    setting,
+  );
+  for (const { cell, column } of cells) {
+    if (cell.span > 1) continue;
+    const need = widthsOf(cell.text, sizePt, setting, cell.heading);
+    natural[column] = Math.max(natural[column] ?? 0, need.natural + 2 * padX);
+    least[column] = Math.max(least[column] ?? 0, need.least + 2 * padX);
+  }
+  table.columns.forEach((column, index) => {
+    const point = points[index];
+    if (column.align === 'decimal' && point !== undefined) {
+      const need = point.before + point.after + 2 * padX;
+      natural[index] = Math.max(natural[index] ?? 0, need);
+      least[index] = Math.max(least[index] ?? 0, need);
+    }
+    if (column.widthMm !== undefined) {
+      natural[index] = Math.max(column.widthMm * pointsPerMm, least[index] ?? 0);
+      least[index] = natural[index] ?? 0;
+    }
+  });
+  widen(cells, natural, padX, (cell) => widthsOf(cell.text, sizePt, setting, cell.heading).natural);
+  widen(cells, least, padX, (cell) => widthsOf(cell.text, sizePt, setting, cell.heading).least);
+  const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+  const spare = widthPt - sum(natural);
+  if (spare >= 0) {
+    const shares = sum(table.columns.map((column) => column.share));
+    return natural.map(
+      (width, index) => width + (shares === 0 ? 0 : (spare * (table.columns[index]?.share ?? 0)) / shares),
+    );
+  }
+  const room = widthPt - sum(least);
+  if (room < -0.01) {
+    noteTooWide(setting, `the table ${name(table)}`, sum(least), widthPt);
+    return least.map((width) => (width * widthPt) / sum(least));
+  }
+  const give = sum(natural) - sum(least);
+  return least.map(
+    (width, index) => width + (give === 0 ? 0 : (room * ((natural[index] ?? 0) - width)) / give),
+  );
+}
+
+/** Columns grow evenly where a cell that spans them needs more than they have. */
+function widen(cells: readonly Placed[], widths: number[], padX: number, need: (cell: Cell) => number): void {
+  for (const { cell, column } of cells) {
+    if (cell.span === 1) continue;
+    let have = 0;
+    for (let at = column; at < column + cell.span; at += 1) have += widths[at] ?? 0;
+    const lack = need(cell) + 2 * padX - have;
+    if (lack > 0)
+      for (let at = column; at < column + cell.span; at += 1)
+        widths[at] = (widths[at] ?? 0) + lack / cell.span;
+  }
+}
+
+function name(table: Table): string {
+  const first =
+    table.caption.length > 0
+      ? table.caption
+      : (table.head[0]?.cells[0]?.text ?? table.body[0]?.cells[0]?.text ?? []);
+  return `"${plainText(first).slice(0, 40)}"`;
+}
+
+function decimalPoints(
+  table: Table,
+  cells: readonly Placed[],
+  sizePt: number,
+  setting: Setting,
+): { before: number; after: number }[] {
+  const points = table.columns.map(() => ({ before: 0, after: 0 }));
+  for (const { cell, column } of cells) {
+    const point = points[column];
+    if (
+      table.columns[column]?.align !== 'decimal' ||
+      point === undefined ||
+      cell.heading ||
+      cell.align !== undefined
+    )
+      continue;
+    const part = pointOf(cell, sizePt, setting);
+    point.before = Math.max(point.before, part.before);
+    point.after = Math.max(point.after, part.after);
+  }
+  return points;
+}
+
+/** The widths before and from the decimal point of the first figure of a cell; a whole number has its point at its end. */
+function pointOf(
+  cell: Cell,
+  sizePt: number,
+  setting: Setting,
+): { readonly before: number; readonly after: number } {
+  const all = widthsOf(cell.text, sizePt, setting).natural;
+  const before: (typeof cell.text)[number][] = [];
+  for (const item of cell.text) {
+    const at =
+      item.kind === 'text'
+        ? (/\.\d/.exec(item.text)?.index ?? /(?<=\d)(?!\d)/.exec(item.text)?.index ?? -1)
+        : -1;
+    if (item.kind === 'text' && at >= 0) {
+      before.push({ ...item, text: item.text.slice(0, at) });
+      const wide = widthsOf(before, sizePt, setting).natural;
+      return { before: wide, after: Math.max(0, all - wide) };
+    }
+    before.push(item);
+  }
+  return { before: all, after: 0 };
+}
+
+function layRows(grid: Grid, rows: readonly Row[], cells: readonly Placed[], parent: number): Slab[] {
+  const { setting, sizePt, padX, padY, widths, table } = grid;
+  const lefts: number[] = [0];
+  for (const width of widths) lefts.push((lefts.at(-1) ?? 0) + width);
+  const whole = lefts.at(-1) ?? 0;
+  const byRow: Placed[][] = rows.map(() => []);
+  for (const placed of cells) byRow[placed.row]?.push(placed);
+
+  const laid = rows.map((_, row) => {
+    const rowNode = addNode(setting, 'TR', parent);
+    return (byRow[row] ?? []).map((placed) => {
+      const { cell, column } = placed;
+      const left = lefts[column] ?? 0;
+      const inner = (lefts[column + cell.span] ?? whole) - left - 2 * padX;
+      const isHead = table.head === rows;
+      const node = addNode(setting, cell.heading ? 'TH' : 'TD', rowNode, {
+        ...(cell.heading ? { scope: isHead ? ('Column' as const) : ('Row' as const) } : {}),
+        ...(cell.span > 1 ? { colSpan: cell.span } : {}),
+        ...(cell.rows > 1 ? { rowSpan: cell.rows } : {}),
+      });
+      return { placed, ...stack(layCell(grid, placed, inner, node), left + padX, padY) };
+    });
+  });
+
+  const heights = rows.map((row, index) => {
+    const own = (laid[index] ?? [])
+      .filter(({ placed }) => placed.cell.rows === 1)
+      .map(({ heightPt }) => heightPt + 2 * padY);
+    return Math.max((row.heightMm ?? 0) * pointsPerMm, sizePt * setting.leading + 2 * padY, ...own);
+  });
+  for (const one of laid.flat()) {
+    const { row, cell } = one.placed;
+    const have = heights.slice(row, row + cell.rows).reduce((sum, height) => sum + height, 0);
+    const last = row + cell.rows - 1;
+    heights[last] = (heights[last] ?? 0) + Math.max(0, one.heightPt + 2 * padY - have);
+  }
+
+  return rows.map((row, index): Slab => {
+    const heightPt = heights[index] ?? 0;
+    const items: Item[] = [];
+    for (const one of laid[index] ?? []) {
+      // In a row made high for the pen the words stand at its middle.
+      const dy =
+        row.heightMm === undefined || one.placed.cell.rows > 1 ? 0 : (heightPt - 2 * padY - one.heightPt) / 2;
+      for (const item of one.items) items.push(dy === 0 ? item : moved(item, 0, dy));
+    }
+    const openBelow = cells.filter(({ row: from, cell }) => from <= index && index < from + cell.rows - 1);
+    if (table.lines !== 'none')
+      items.push(
+        ...rowLines(
+          grid,
+          lefts,
+          heightPt,
+          openBelow,
+          cells.filter(({ row: from, cell }) => from <= index && index < from + cell.rows),
+          table.head === rows && index === rows.length - 1,
+        ),
+      );
+    return { kind: 'slab', heightPt, items, breakBelow: openBelow.length === 0 };
+  });
+}
+
+function layCell(grid: Grid, { cell, column }: Placed, inner: number, node: number): Slab[] {
+  const { setting, sizePt, table, points } = grid;
+  const wanted = cell.align ?? table.columns[column]?.align ?? 'start';
+  const align: Align = wanted === 'decimal' ? 'end' : wanted;
+  const point = points[column];
+  if (wanted === 'decimal' && !cell.heading && cell.span === 1 && point !== undefined) {
+    const { lines } = wrap(cell.text, inner, sizePt, setting, { node });
+    const [only] = lines;
+    if (lines.length === 1 && only !== undefined) {
+      // The column of figures stands as a block at the end of its room.
+      const dx = inner - point.before - point.after + point.before - pointOf(cell, sizePt, setting).before;
+      const items = placeLine(only, inner, sizePt, setting, 'start').map((item) => moved(item, dx, 0));
+      return [{ kind: 'slab', heightPt: sizePt * setting.leading, items, breakBelow: true }];
+    }
+  }
+  return layText(cell.text, inner, sizePt, setting, {
+    node,
+    align,
+    strong: cell.heading,
+    what: `a cell of the table ${name(table)},`,
+  });
+}
+
+/** The lines under a row, left out where a cell goes on below, and between its cells. */
+function rowLines(
+  grid: Grid,
+  lefts: readonly number[],
+  heightPt: number,
+  openBelow: readonly Placed[],
+  present: readonly Placed[],
+  underHead: boolean,
+): Item[] {
+  const items: Item[] = [];
+  const whole = lefts.at(-1) ?? 0;
+  const widthPt = underHead ? 0.8 : 0.3;
+  const closed = grid.widths.map(
+    (_, column) =>
+      !openBelow.some((placed) => placed.column <= column && column < placed.column + placed.cell.span),
+  );
+  for (let from = 0; from < closed.length; from += 1) {
+    if (closed[from] !== true) continue;
+    let to = from;
+    while (closed[to + 1] === true) to += 1;
+    items.push({
+      kind: 'line',
+      points: [
+        [lefts[from] ?? 0, heightPt],
+        [lefts[to + 1] ?? whole, heightPt],
+      ],
+      widthPt,
+    });
+    from = to;
+  }
+  if (grid.table.lines === 'all')
+    for (const x of [0, ...present.map((placed) => lefts[placed.column + placed.cell.span] ?? whole)])
+      items.push({
+        kind: 'line',
+        points: [
+          [x, 0],
+          [x, heightPt],
+        ],
+        widthPt: 0.3,
+      });
+  return items;
+}

@@ -1,0 +1,386 @@
+/**
+ * Breaks words into lines. Lines break at spaces only; a figure, a code or any word with a digit in it is
+ * never broken, because half a frequency reads as another one. What is too wide is said, not cut.
+ */
+import type { Inline, MarkShape } from './content.ts';
+import type { FontName } from './fonts.ts';
+import type { Item } from './page.ts';
+import { addNode, pointsPerMm, type Setting } from './slab.ts';
+
+/** A line with its items on a baseline of 0, starting at x 0. */
+export interface Line {
+  readonly items: readonly Item[];
+  readonly widthPt: number;
+}
+
+type Atom =
+  | { readonly kind: 'text'; readonly text: string; readonly font: FontName; readonly pageOf?: string }
+  | { readonly kind: 'tick' }
+  | { readonly kind: 'blank'; readonly widthPt: number }
+  | { readonly kind: 'mark'; readonly shape: MarkShape; readonly says: string };
+
+/** Atoms that stay together, and whether a space or the end of a line follows. */
+interface Chunk {
+  readonly atoms: Atom[];
+  readonly mayBreak: boolean;
+  space: boolean;
+  lineEnds: boolean;
+}
+
+/** Lines no wider than `widthPt`, except where one unbreakable word is; `tooWide` is then the width it needs. */
+export function wrap(
+  inline: readonly Inline[],
+  widthPt: number,
+  sizePt: number,
+  setting: Setting,
+  options: { readonly strong?: boolean; readonly node?: number } = {},
+): { readonly lines: readonly Line[]; readonly tooWide: number | undefined } {
+  setting.notes.smallest = Math.min(
+    setting.notes.smallest,
+    inline.some((item) => item.kind === 'text') ? sizePt : Number.POSITIVE_INFINITY,
+  );
+  const spaceEm = setting.measure.widthEm(' ', 'regular');
+  const lines: Line[] = [];
+  let tooWide: number | undefined;
+  let current: Chunk[] = [];
+  let width = 0;
+  const endLine = (isLast: boolean): void => {
+    lines.push(buildLine(current, isLast, sizePt, setting, options.node));
+    current = [];
+    width = 0;
+  };
+  const queue = chunksOf(inline, setting, options.strong ?? false);
+  for (let index = 0; index < queue.length; index += 1) {
+    const chunk = queue[index];
+    if (chunk === undefined) break;
+    const wide = chunkWidth(chunk, sizePt, setting);
+    const before = current.length > 0 && current.at(-1)?.space === true ? spaceEm * sizePt : 0;
+    if (current.length > 0 && width + before + wide > widthPt + 0.01) endLine(false);
+    if (wide > widthPt + 0.01) {
+      const parts = chunk.mayBreak ? splitWord(chunk, widthPt, sizePt, setting) : undefined;
+      if (parts !== undefined) {
+        queue.splice(index, 1, ...parts);
+        index -= 1;
+        continue;
+      }
+      tooWide = Math.max(tooWide ?? 0, wide);
+    }
+    width += (current.length > 0 ? before : 0) + wide;
+    current.push(chunk);
+    if (chunk.lineEnds) endLine(true);
+  }
+  if (current.length > 0) endLine(true);
+  return { lines, tooWide };
+}
+
+/** The width all words need on one line (`natural`), and the widest that cannot be broken (`least`). */
+export function widthsOf(
+  inline: readonly Inline[],
+  sizePt: number,
+  setting: Setting,
+  strong = false,
+): { readonly natural: number; readonly least: number } {
+  const space = setting.measure.widthEm(' ', 'regular') * sizePt;
+  let natural = 0;
+  let least = 0;
+  let line = 0;
+  for (const chunk of chunksOf(inline, setting, strong)) {
+    const wide = chunkWidth(chunk, sizePt, setting);
+    least = Math.max(least, wide);
+    line += wide;
+    natural = Math.max(natural, line);
+    line = chunk.lineEnds ? 0 : line + (chunk.space ? space : 0);
+  }
+  return { natural, least };
+}
+
+function chunksOf(inline: readonly Inline[], setting: Setting, strong: boolean): Chunk[] {
+  const chunks: Chunk[] = [];
+  let open = false;
+  const put = (atom: Atom, mayBreak: boolean): void => {
+    const last = chunks.at(-1);
+    if (open && last !== undefined) {
+      last.atoms.push(atom);
+      if (!mayBreak) chunks[chunks.length - 1] = { ...last, mayBreak: false };
+    } else chunks.push({ atoms: [atom], mayBreak, space: false, lineEnds: false });
+    open = true;
+  };
+  const close = (how: 'space' | 'lineEnds'): void => {
+    const last = chunks.at(-1);
+    if (how === 'lineEnds' && (last === undefined || last.lineEnds))
+      chunks.push({ atoms: [], mayBreak: false, space: false, lineEnds: true });
+    else if (last !== undefined) last[how] = true;
+    open = false;
+  };
+  const words = (text: string, isStrong: boolean, code: boolean, mayBreak: boolean): void => {
+    const { pieces, missing } = setting.measure.pieces(text, isStrong, code);
+    for (const character of missing)
+      if (!setting.notes.missing.has(character)) setting.notes.missing.set(character, text);
+    for (const piece of pieces) put({ kind: 'text', ...piece }, mayBreak);
+  };
+  for (const item of inline) {
+    if (item.kind === 'text') {
+      if (item.whole) {
+        words(item.text, strong || item.strong, item.code, false);
+        continue;
+      }
+      item.text.split(/( +)/).forEach((part, index) => {
+        if (part === '') return;
+        if (index % 2 === 1) close('space');
+        else words(part, strong || item.strong, item.code, !/\d/.test(part));
+      });
+    } else if (item.kind === 'break') close('lineEnds');
+    else if (item.kind === 'tick') put({ kind: 'tick' }, false);
+    else if (item.kind === 'blank') put({ kind: 'blank', widthPt: item.widthMm * pointsPerMm }, false);
+    else if (item.kind === 'mark') put(item, false);
+    // Room for three figures; the number itself is known when all pages are filled.
+    else if (item.kind === 'page-of')
+      put({ kind: 'text', text: '000', font: strong ? 'bold' : 'regular', pageOf: item.id }, false);
+  }
+  return chunks;
+}
+
+function atomWidth(atom: Atom, sizePt: number, setting: Setting): number {
+  if (atom.kind === 'text') return setting.measure.widthEm(atom.text, atom.font) * sizePt;
+  if (atom.kind === 'blank') return atom.widthPt;
+  return (atom.kind === 'tick' ? 1.1 : 0.85) * sizePt;
+}
+
+function chunkWidth(chunk: Chunk, sizePt: number, setting: Setting): number {
+  return chunk.atoms.reduce((sum, atom) => sum + atomWidth(atom, sizePt, setting), 0);
+}
+
+/** A word too long for any line, cut after a hyphen or slash if that helps, else between letters. */
+function splitWord(chunk: Chunk, widthPt: number, sizePt: number, setting: Setting): Chunk[] | undefined {
+  const [atom] = chunk.atoms;
+  if (chunk.atoms.length !== 1 || atom?.kind !== 'text') return undefined;
+  const letters = [...atom.text];
+  let fits = 0;
+  let afterHyphen = 0;
+  for (let count = 1; count < letters.length; count += 1) {
+    if (setting.measure.widthEm(letters.slice(0, count).join(''), atom.font) * sizePt > widthPt) break;
+    fits = count;
+    if (/[-/]/.test(letters[count - 1] ?? '')) afterHyphen = count;
+  }
+  const cut = afterHyphen > 0 ? afterHyphen : fits;
+  if (cut === 0) return undefined;
+  return [
+    { ...chunk, atoms: [{ ...atom, text: letters.slice(0, cut).join('') }], space: false, lineEnds: false },
+    { ...chunk, atoms: [{ ...atom, text: letters.slice(cut).join('') }] },
+  ];
+}
+
+function buildLine(
+  chunks: readonly Chunk[],
+  isLast: boolean,
+  sizePt: number,
+  setting: Setting,
+  node: number | undefined,
+): Line {
+  const { measure } = setting;
+  const items: Item[] = [];
+  const tag = node === undefined ? {} : { node };
+  let x = 0;
+  let run: { text: string; font: FontName; pageOf?: string } | undefined;
+  let lastWidth = 0;
+  const flush = (): void => {
+    if (run === undefined) return;
+    const widthPt = measure.widthEm(run.text, run.font) * sizePt;
+    const zeros = run.pageOf === undefined ? measure.zeros(run.text, run.font).map((em) => em * sizePt) : [];
+    items.push({ kind: 'text', x, y: 0, ...run, sizePt, widthPt, zeros, ...tag });
+    x += widthPt;
+    run = undefined;
+  };
+  chunks.forEach((chunk, index) => {
+    for (const atom of chunk.atoms) {
+      if (atom.kind === 'text') {
+        if (
+          run !== undefined &&
+          run.font === atom.font &&
+          run.pageOf === undefined &&
+          atom.pageOf === undefined
+        )
+          run.text += atom.text;
+        else {
+          flush();
+          run = {
+            text: atom.text,
+            font: atom.font,
+            ...(atom.pageOf === undefined ? {} : { pageOf: atom.pageOf }),
+          };
+        }
+        continue;
+      }
+      flush();
+      const wide = atomWidth(atom, sizePt, setting);
+      items.push(...drawAtom(atom, x, wide, sizePt, setting, node));
+      x += wide;
+    }
+    lastWidth = 0;
+    if (chunk.space && index < chunks.length - 1) {
+      if (run !== undefined && run.pageOf === undefined) run.text += ' ';
+      else {
+        flush();
+        x += measure.widthEm(' ', 'regular') * sizePt;
+      }
+    } else if (
+      index === chunks.length - 1 &&
+      chunk.space &&
+      !isLast &&
+      run !== undefined &&
+      run.pageOf === undefined
+    ) {
+      // A space at the end of a broken line keeps its last word and the next apart when the text is read out.
+      lastWidth =
+        measure.widthEm(`${run.text} `, run.font) * sizePt - measure.widthEm(run.text, run.font) * sizePt;
+      run.text += ' ';
+    }
+  });
+  flush();
+  return { items, widthPt: x - lastWidth };
+}
+
+/** Ticks, blanks and marks as drawn. */
+function drawAtom(
+  atom: Exclude<Atom, { kind: 'text' }>,
+  x: number,
+  wide: number,
+  sizePt: number,
+  setting: Setting,
+  node: number | undefined,
+): Item[] {
+  const tag = node === undefined ? {} : { node };
+  if (atom.kind === 'blank')
+    return [
+      {
+        kind: 'line',
+        points: [
+          [x, 0.15 * sizePt],
+          [x + wide, 0.15 * sizePt],
+        ],
+        widthPt: 0.5,
+        ...tag,
+      },
+    ];
+  const top = -0.86 * sizePt;
+  const bottom = 0.1 * sizePt;
+  if (atom.kind === 'tick') {
+    const side = bottom - top;
+    return [
+      {
+        kind: 'polygon',
+        points: [
+          [x, top],
+          [x + side, top],
+          [x + side, bottom],
+          [x, bottom],
+        ],
+        strokePt: 0.6,
+        ...tag,
+      },
+    ];
+  }
+  const spoken = node === undefined ? {} : { node: addNode(setting, 'Span', node, { alt: atom.says }) };
+  return drawMark(atom.shape, x + wide / 2, -0.375 * sizePt, 0.36 * sizePt).map((item) => ({
+    ...item,
+    ...spoken,
+  }));
+}
+
+function drawMark(shape: MarkShape, x: number, y: number, r: number): Item[] {
+  const at = (points: readonly (readonly [number, number])[]): readonly (readonly [number, number])[] =>
+    points.map(([dx, dy]) => [x + dx * r, y + dy * r]);
+  const thin = 0.28 * r;
+  switch (shape) {
+    case 'dot':
+      return [{ kind: 'circle', x, y, radiusPt: 0.8 * r, fill: 0 }];
+    case 'ring':
+      return [{ kind: 'circle', x, y, radiusPt: 0.8 * r, strokePt: thin }];
+    case 'square':
+      return [
+        {
+          kind: 'polygon',
+          points: at([
+            [-0.8, -0.8],
+            [0.8, -0.8],
+            [0.8, 0.8],
+            [-0.8, 0.8],
+          ]),
+          fill: 0,
+        },
+      ];
+    case 'diamond':
+      return [
+        {
+          kind: 'polygon',
+          points: at([
+            [0, -1],
+            [1, 0],
+            [0, 1],
+            [-1, 0],
+          ]),
+          fill: 0,
+        },
+      ];
+    case 'triangle':
+      return [
+        {
+          kind: 'polygon',
+          points: at([
+            [0, -1],
+            [1, 0.85],
+            [-1, 0.85],
+          ]),
+          fill: 0,
+        },
+      ];
+    case 'bar':
+      return [
+        {
+          kind: 'polygon',
+          points: at([
+            [-1, -0.25],
+            [1, -0.25],
+            [1, 0.25],
+            [-1, 0.25],
+          ]),
+          fill: 0,
+        },
+      ];
+    case 'arrow':
+      return [
+        {
+          kind: 'polygon',
+          points: at([
+            [-1, -0.2],
+            [0.1, -0.2],
+            [0.1, -0.8],
+            [1, 0],
+            [0.1, 0.8],
+            [0.1, 0.2],
+            [-1, 0.2],
+          ]),
+          fill: 0,
+        },
+      ];
+    case 'cross':
+      return [
+        {
+          kind: 'line',
+          points: at([
+            [-0.8, -0.8],
+            [0.8, 0.8],
+          ]),
+          widthPt: thin,
+        },
+        {
+          kind: 'line',
+          points: at([
+            [-0.8, 0.8],
+            [0.8, -0.8],
+          ]),
+          widthPt: thin,
+        },
+      ];
+  }
+}
