@@ -1,0 +1,45 @@
+import { formatFrequency, formatOffset } from '../../radio/format-quantity.ts';
+import { sourceOf } from '../../regulations/law.ts';
+import { usualOffset } from '../../regulations/usual-offset.ts';
+import { rule } from '../rule.ts';
+
+/** A digit slipped in an offset leaves members calling where no repeater listens, and nothing on the radio shows it. */
+export const offsetUnusual = rule({
+  id: 'offset/unusual',
+  severity: 'warning',
+  basis: 'band plan',
+  looksFor: 'A repeater whose offset has a size that is not usual at its output.',
+  why: 'Nearly every repeater of a band has the same offset, and radios are made to expect it. Another one is either coordinated as an exception or a slip of the pen that leaves every call unanswered.',
+  mend: "Ask the repeater's keeper. If the odd offset is right, accept the finding with that reason.",
+  sources: [{ document: 'ARRL band plan', section: 'repeater inputs and outputs by band' }],
+  bad: `
+repeaters:
+  gap:
+    name: Gap repeater
+    output: 146.940
+    offset: -0.5 # finding
+    tone: 100.0`,
+  good: `
+repeaters:
+  gap:
+    name: Gap repeater
+    output: 146.940
+    offset: -0.6
+    tone: 100.0`,
+  *check({ plan, law }) {
+    for (const repeater of plan.repeaters.values()) {
+      const row = usualOffset(law, repeater.outputHz, repeater.service);
+      const offsetHz = repeater.inputHz - repeater.outputHz;
+      if (!row || row.fixed) continue;
+      const known = [...row.usualHz, ...row.alsoHz];
+      if (known.some((size) => Math.abs(size) === Math.abs(offsetHz))) continue;
+      const usual = row.usualHz.map(formatOffset).join(' or ');
+      yield {
+        at: ['repeaters', repeater.id, repeater.writtenAs],
+        message: `Offset is ${formatOffset(offsetHz)} MHz; the band plan gives ${usual} MHz at ${formatFrequency(repeater.outputHz)} MHz.`,
+        ...(repeater.writtenAs === 'offset' && { suggestion: usual }),
+        source: sourceOf(law, row),
+      };
+    }
+  },
+});

@@ -1,0 +1,40 @@
+/** What a rule is. One rule is one small file: what it looks for, why, how to mend it, an example of each, and the check. */
+import type { Consequences } from '../consequences/consequences.ts';
+import type { Basis, Observation, Severity, Source } from '../findings/finding.ts';
+import type { Plan } from '../plan/model.ts';
+import type { Law } from '../regulations/law.ts';
+import type { IdleAcceptance } from './acceptance.ts';
+
+export interface RuleContext {
+  readonly plan: Plan;
+  readonly consequences: Consequences;
+  readonly law: Law;
+  /** ISO date on which the plan is checked. */
+  readonly today: string;
+  /** Acceptances that did nothing; known only once the other rules have run, and empty until then. */
+  readonly idle: readonly IdleAcceptance[];
+}
+
+export interface Rule {
+  /** `topic/what-is-wrong`: the path of its file, kept for ever. */
+  readonly id: string;
+  readonly severity: Severity;
+  readonly basis: Basis;
+  readonly looksFor: string;
+  readonly why: string;
+  readonly mend: string;
+  /** Where the rule comes from. Custom of the trade is named as common practice. */
+  readonly sources: readonly [Source, ...Source[]];
+  /** A piece of a plan that breaks the rule; `# finding` stands on each line it is found at. */
+  readonly bad: string;
+  /** Its nearest piece that does not. */
+  readonly good: string;
+  /** Yields what it sees; prints nothing, throws nothing, decides no severity. */
+  check(context: RuleContext): Iterable<Observation>;
+}
+
+export function rule(definition: Rule): Rule {
+  return definition;
+}
+
+export const commonPractice: Source = { document: 'common practice' };

@@ -1,0 +1,91 @@
+/** `readback check`: all findings of one plan or several. */
+import { createColors } from 'picocolors';
+import type { Finding } from '../findings/finding.ts';
+import { findingsJson } from '../findings/findings-json.ts';
+import { githubAnnotations } from '../findings/github.ts';
+import { type Palette, plainPalette, printFindings } from '../findings/print-findings.ts';
+import { sarif } from '../findings/sarif.ts';
+import { type Examined, examine } from '../pipeline.ts';
+import { describedRules } from './described-rules.ts';
+import type { ExitStatus } from './end-with.ts';
+import { readBeside, readPlanFile } from './read-plan-file.ts';
+import { hasColour, widthOf } from './terminal.ts';
+import { today } from './today.ts';
+import { version } from './version.ts';
+
+export interface CheckOptions {
+  readonly json?: true;
+  readonly format: 'text' | 'json' | 'sarif' | 'github';
+  readonly strict?: true;
+  readonly quiet?: true;
+  readonly stdinFilename: string;
+  readonly today?: string;
+  readonly color?: boolean;
+}
+
+const largestBesideBytes = 256 * 1024 * 1024;
+
+export async function check(paths: readonly string[], options: CheckOptions): Promise<ExitStatus> {
+  const date = today(options.today);
+  const examined: Examined[] = [];
+  for (const path of paths) {
+    const { name, text, folder } = await readPlanFile(path, options.stdinFilename);
+    examined.push(
+      await examine(text, name, {
+        today: date,
+        read: (beside) => readBeside(folder, beside, largestBesideBytes),
+      }),
+    );
+  }
+  const shown = (findings: readonly Finding[]) =>
+    options.quiet ? findings.filter(({ severity }) => severity === 'error') : findings;
+  process.stdout.write(output(examined, shown, options));
+  const findings = examined.flatMap((each) => each.findings);
+  const failing = findings.some(
+    ({ severity }) => severity === 'error' || (options.strict && severity === 'warning'),
+  );
+  return failing ? 1 : 0;
+}
+
+function output(
+  examined: readonly Examined[],
+  shown: (findings: readonly Finding[]) => readonly Finding[],
+  options: CheckOptions,
+): string {
+  const findings = shown(examined.flatMap((each) => each.findings));
+  switch (options.json ? 'json' : options.format) {
+    case 'json': {
+      const checked = examined.map(({ loaded, whole, findings: found }) => ({
+        plan: loaded.text.file,
+        revision: whole?.plan.revision ?? null,
+        check: whole?.check ?? null,
+        findings: shown(found),
+      }));
+      return `${JSON.stringify(findingsJson(checked), null, 2)}\n`;
+    }
+    case 'sarif':
+      return `${JSON.stringify(sarif(findings, describedRules, version), null, 2)}\n`;
+    case 'github':
+      return githubAnnotations(findings);
+    case 'text': {
+      const texts = new Map(examined.map(({ loaded }) => [loaded.text.file, loaded.text]));
+      const palette = hasColour(process.stdout, options) ? colours() : plainPalette;
+      return (
+        examined.map((each) => heading(each, palette)).join('') +
+        printFindings(findings, { texts, width: widthOf(process.stdout), palette })
+      );
+    }
+  }
+}
+
+function heading({ loaded, whole }: Examined, palette: Palette): string {
+  if (!whole) return '';
+  const { plan, departures } = whole;
+  const accepted = departures.length === 0 ? '' : `, ${departures.length} accepted`;
+  return `${palette.strong(plan.title)}  revision ${plan.revision}, plan check ${whole.check}${accepted}  ${palette.faint(loaded.text.file)}\n\n`;
+}
+
+function colours(): Palette {
+  const { red, yellow, cyan, bold, dim } = createColors(true);
+  return { error: (text) => bold(red(text)), warning: yellow, note: cyan, strong: bold, faint: dim };
+}

@@ -1,0 +1,118 @@
+/**
+ * Writes a set of files into a folder, all or nothing.
+ *
+ * Everything is first written in full to a folder beside the old documents, `.readback-new`. Only when all
+ * of it is on the disk does that folder become `.readback-ready`, and its files move into place by renames,
+ * which need no room. A build that fails, is interrupted or runs out of room before that leaves the
+ * previous documents whole; one that dies during the renames is finished by the next build, because
+ * `.readback-ready` still says what was decided. Of old files, only those that the last manifest names are
+ * removed, so a folder may hold other things.
+ */
+import { mkdir, open, readFile, rename, rm, stat } from 'node:fs/promises';
+import { dirname, join, resolve, sep } from 'node:path';
+import { Refusal } from '../findings/refusal.ts';
+
+const staging = '.readback-new';
+const decided = '.readback-ready';
+/** Inside a decided folder: what to move and what to remove. */
+const agenda = '.agenda.json';
+const manifestName = 'manifest.json';
+
+interface Agenda {
+  readonly move: readonly string[];
+  readonly remove: readonly string[];
+}
+
+/** @param files paths relative to the folder, with `/`, the manifest among them */
+export async function writeAll(folder: string, files: ReadonlyMap<string, Uint8Array>): Promise<void> {
+  const stage = join(folder, staging);
+  try {
+    await mkdir(folder, { recursive: true });
+    await finish(folder);
+    await rm(stage, { recursive: true, force: true });
+    for (const [path, bytes] of files) await writeFlushed(join(stage, path), bytes);
+    const kept = new Set(files.keys());
+    const remove = (await namedByManifest(folder)).filter((path) => !kept.has(path));
+    const plan: Agenda = { move: [...kept].sort(manifestLast), remove };
+    await writeFlushed(join(stage, agenda), Buffer.from(JSON.stringify(plan)));
+    await rename(stage, join(folder, decided));
+  } catch (error) {
+    await rm(stage, { recursive: true, force: true }).catch(() => undefined);
+    throw error instanceof Refusal ? error : unwritable(folder, error as NodeJS.ErrnoException);
+  }
+  await finish(folder).catch((error: NodeJS.ErrnoException) => {
+    throw unwritable(folder, error);
+  });
+}
+
+/** Moves what was decided into place; does nothing where nothing was. May be interrupted and run again. */
+async function finish(folder: string): Promise<void> {
+  const ready = join(folder, decided);
+  const text = await readFile(join(ready, agenda), 'utf8').catch(() => undefined);
+  if (text === undefined) return;
+  const { move, remove } = JSON.parse(text) as Agenda;
+  for (const path of move) {
+    const from = join(ready, path);
+    if ((await stat(from).catch(() => undefined)) === undefined) continue; // moved before an interruption
+    await mkdir(dirname(join(folder, path)), { recursive: true });
+    await rename(from, join(folder, path));
+  }
+  for (const path of remove) await rm(join(folder, path), { force: true });
+  await rm(ready, { recursive: true, force: true });
+}
+
+async function writeFlushed(path: string, bytes: Uint8Array): Promise<void> {
+  await mkdir(dirname(path), { recursive: true });
+  const file = await open(path, 'w');
+  try {
+    await file.writeFile(bytes);
+    await file.sync();
+  } finally {
+    await file.close();
+  }
+}
+
+/** Paths that the folder's last manifest names, and none outside the folder whatever it says. */
+async function namedByManifest(folder: string): Promise<string[]> {
+  const text = await readFile(join(folder, manifestName), 'utf8').catch(() => undefined);
+  if (text === undefined) return [];
+  try {
+    const { files } = JSON.parse(text) as { files?: { path?: unknown }[] };
+    const root = resolve(folder) + sep;
+    return (files ?? []).flatMap(({ path }) =>
+      typeof path === 'string' && resolve(folder, path).startsWith(root) ? [path] : [],
+    );
+  } catch {
+    return [];
+  }
+}
+
+function manifestLast(a: string, b: string): number {
+  return Number(a === manifestName) - Number(b === manifestName) || (a < b ? -1 : 1);
+}
+
+function unwritable(folder: string, error: NodeJS.ErrnoException): Refusal {
+  switch (error.code) {
+    case 'ENOSPC':
+    case 'EDQUOT':
+      return new Refusal(
+        `There is no room left to write into ${folder}.`,
+        'The previous documents are untouched. Make room and build again.',
+      );
+    case 'EACCES':
+    case 'EPERM':
+    case 'EROFS':
+      return new Refusal(`${folder} may not be written to.`, 'Name another folder with --out.');
+    case 'ENOTDIR':
+    case 'EEXIST':
+      return new Refusal(
+        `${folder} is in the way: a file of that name exists.`,
+        'Name another folder with --out.',
+      );
+    default:
+      return new Refusal(
+        `The documents could not be written into ${folder}: ${error.message}.`,
+        'The previous documents are untouched.',
+      );
+  }
+}

@@ -1,0 +1,192 @@
+/**
+ * Channel particulars: receive and transmit frequency, offset, tones, spacing, emission and the services a
+ * channel may belong to, worked out once from its repeater, its published channel or its own figures.
+ */
+import type { Channel, Mode, Plan, Repeater } from '../plan/model.ts';
+import { type Emission, formatEmission, usualEmission } from '../radio/emission.ts';
+import type { Tone } from '../radio/tone.ts';
+import { bandPlanAt } from '../regulations/band-plan.ts';
+import { channelByName, channelsOfPair } from '../regulations/channels.ts';
+import type { ChannelRow, EmissionKind, Modulation } from '../regulations/country.ts';
+import type { Law } from '../regulations/law.ts';
+import { serviceOf } from '../regulations/service-of.ts';
+import { widthLimit } from '../regulations/width-limit.ts';
+
+export type OffsetDirection = 'none' | 'minus' | 'plus';
+
+export interface ChannelParticulars {
+  readonly slot: number;
+  readonly name: string;
+  readonly channel: Channel;
+  readonly receiveHz: number;
+  /** Absent: listen only. */
+  readonly transmitHz?: number;
+  /** Transmit as a radio's menu asks for it: a direction and a size without a sign. */
+  readonly direction: OffsetDirection;
+  readonly offsetHz: number;
+  /** Sent when transmitting. */
+  readonly tone?: Tone;
+  /** Needed to open the squelch when receiving. */
+  readonly receiveTone?: Tone;
+  /** Channel spacing. */
+  readonly spacingHz: number;
+  /** Whether the plan states the spacing or it follows from the rules. */
+  readonly spacingWritten: boolean;
+  readonly mode: Mode;
+  readonly kind: EmissionKind;
+  readonly modulation?: Modulation;
+  /** Room the signal takes. */
+  readonly occupiedHz: number;
+  /** `16K0F3E` */
+  readonly emission: string;
+  /** Services in which it may be sent, the likeliest first; for a channel only listened to, the service it is heard in. */
+  readonly services: readonly string[];
+  readonly published?: ChannelRow;
+  readonly repeater?: Repeater;
+}
+
+/** What a channel leads to, or why that cannot be known: it names a repeater or a published channel that is not there. */
+export type ChannelOutcome =
+  | { readonly known: true; readonly particulars: ChannelParticulars }
+  | {
+      readonly known: false;
+      readonly missing: 'repeater' | 'standard';
+      readonly name: string;
+      readonly nearest: readonly string[];
+    };
+
+export function channelParticulars(plan: Plan, law: Law, channel: Channel): ChannelOutcome {
+  switch (channel.kind) {
+    case 'repeater': {
+      const repeater = plan.repeaters.get(channel.repeater);
+      if (!repeater)
+        return {
+          known: false,
+          missing: 'repeater',
+          name: channel.repeater,
+          nearest: [...plan.repeaters.keys()],
+        };
+      return known(law, channel, repeater.outputHz, repeater.inputHz, { repeater });
+    }
+    case 'standard': {
+      const search = channelByName(law, channel.standard);
+      if (!search.found)
+        return { known: false, missing: 'standard', name: channel.standard, nearest: search.nearest };
+      const { channel: published } = search;
+      return known(law, channel, published.receiveHz, published.transmitHz, { published });
+    }
+    case 'simplex':
+      return known(law, channel, channel.frequencyHz, channel.frequencyHz, {});
+    case 'listen':
+      return known(law, channel, channel.frequencyHz, undefined, {});
+    case 'split':
+      return known(law, channel, channel.receiveHz, channel.transmitHz, {});
+  }
+}
+
+interface Origin {
+  readonly repeater?: Repeater;
+  readonly published?: ChannelRow;
+}
+
+function known(
+  law: Law,
+  channel: Channel,
+  receiveHz: number,
+  transmitHz: number | undefined,
+  origin: Origin,
+): ChannelOutcome {
+  const { repeater, published } = origin;
+  const services = servicesOf(law, channel, receiveHz, transmitHz, origin);
+  const written = channel.widthHz ?? repeater?.widthHz;
+  const spacingHz =
+    written ?? usualSpacingHz(law, channel.mode, transmitHz ?? receiveHz, services[0], published);
+  const emission = emissionOf(channel.mode, spacingHz);
+  const tone = channel.tone ?? repeater?.tone ?? publishedTone(published);
+  const receiveTone = channel.receiveTone ?? repeater?.outputTone;
+  const modulation = modulationOf(channel.mode);
+  const shiftHz = transmitHz === undefined ? 0 : transmitHz - receiveHz;
+  return {
+    known: true,
+    particulars: {
+      slot: channel.slot,
+      name: channel.name,
+      channel,
+      receiveHz,
+      ...(transmitHz !== undefined && { transmitHz }),
+      direction: shiftHz < 0 ? 'minus' : shiftHz > 0 ? 'plus' : 'none',
+      offsetHz: Math.abs(shiftHz),
+      ...(tone && transmitHz !== undefined && { tone }),
+      ...(receiveTone && { receiveTone }),
+      spacingHz,
+      spacingWritten: written !== undefined,
+      mode: channel.mode,
+      kind: channel.mode === 'packet' ? 'data' : channel.mode === 'cw' ? 'cw' : 'phone',
+      ...(modulation && { modulation }),
+      occupiedHz: emission.bandwidthHz,
+      emission: formatEmission(emission),
+      services,
+      ...(published && { published }),
+      ...(repeater && { repeater }),
+    },
+  };
+}
+
+function servicesOf(
+  law: Law,
+  channel: Channel,
+  receiveHz: number,
+  transmitHz: number | undefined,
+  { repeater, published }: Origin,
+): readonly string[] {
+  const stated = channel.service ?? repeater?.service;
+  if (stated !== undefined) return [stated];
+  const found = serviceOf(law, receiveHz, transmitHz);
+  if (!published) return found;
+  const shared = new Set(channelsOfPair(law, receiveHz, transmitHz).map((row) => row.service));
+  return [
+    published.service,
+    ...found.filter((service) => service !== published.service && shared.has(service)),
+  ];
+}
+
+/** The widest spacing in common use whose signal fits what the law and the band plan allow there. */
+function usualSpacingHz(
+  law: Law,
+  mode: Mode,
+  frequencyHz: number,
+  service: string | undefined,
+  published: ChannelRow | undefined,
+): number {
+  const lawful = service === undefined ? undefined : widthLimit(law, { service, frequencyHz })?.maxWidthHz;
+  const planned = bandPlanAt(law, frequencyHz).find((row) => row.maxWidthHz !== undefined)?.maxWidthHz;
+  const limitHz = Math.min(lawful ?? Infinity, planned ?? Infinity, published?.maxWidthHz ?? Infinity);
+  return emissionOf(mode, 25_000).bandwidthHz <= limitHz ? 25_000 : 12_500;
+}
+
+/** Designators usual for AM voice, single sideband and Morse by hand (common practice; ITU RR Appendix 1 for the notation). */
+const otherEmissions: Readonly<Record<'am' | 'ssb' | 'cw', Emission>> = {
+  am: { bandwidthHz: 6000, modulation: 'A', signal: '3', information: 'E' },
+  ssb: { bandwidthHz: 2800, modulation: 'J', signal: '3', information: 'E' },
+  cw: { bandwidthHz: 150, modulation: 'A', signal: '1', information: 'A' },
+};
+
+function emissionOf(mode: Mode, spacingHz: number): Emission {
+  if (mode === 'am' || mode === 'ssb' || mode === 'cw') return otherEmissions[mode];
+  const usual = usualEmission(mode, spacingHz);
+  if (usual) return usual;
+  // A spacing without a custom of its own: taken as filled to the width of the nearest narrower one that has.
+  const narrower = [25_000, 20_000, 12_500].find((spacing) => spacing <= spacingHz) ?? 12_500;
+  return usualEmission(mode, narrower) ?? otherEmissions.am;
+}
+
+function modulationOf(mode: Mode): Modulation | undefined {
+  return mode === 'cw' ? undefined : mode === 'packet' ? 'fm' : mode;
+}
+
+function publishedTone(published: ChannelRow | undefined): Tone | undefined {
+  // A tone that is only custom is for the plan to choose; interoperability channels cannot be worked without theirs.
+  return published?.toneHz !== undefined && published.roleOnly
+    ? { kind: 'ctcss', tenthsHz: Math.round(published.toneHz * 10) }
+    : undefined;
+}

@@ -1,0 +1,109 @@
+/**
+ * What follows from a plan without being written in it. Each table is worked out when first asked for, and
+ * once; nothing later computes any of it again.
+ */
+import type { CheckIn, Ladder, Plan, Radio } from '../plan/model.ts';
+import type { Law } from '../regulations/law.ts';
+import { type ChannelOutcome, type ChannelParticulars, channelParticulars } from './channel-particulars.ts';
+import { type ShownName, shownNames } from './shown-names.ts';
+import { type Use, useOf } from './use.ts';
+import { membersOf } from './who.ts';
+
+export interface Consequences {
+  /** Every channel, whether or not its figures could be found. */
+  readonly outcomes: ReadonlyMap<number, ChannelOutcome>;
+  /** Particulars of the channels whose figures are known, by slot. */
+  readonly channels: ReadonlyMap<number, ChannelParticulars>;
+  /** What a member may do on a channel with a radio; undefined where one of the three is unknown. */
+  use(member: string, radio: string, slot: number): Use | undefined;
+  /** The most a member may do on a channel with any radio they hold. */
+  best(member: string, slot: number): BestUse | undefined;
+  /** Slots that a kind of radio can hold at all, for someone who holds that radio. */
+  slotsOf(radio: string): readonly number[];
+  /** Members who hold a kind of radio. */
+  holdersOf(radio: string): readonly string[];
+  shownNames(radio: Radio): ReadonlyMap<number, ShownName>;
+  membersOf(who: CheckIn['who']): readonly string[];
+  laddersOf(member: string): readonly Ladder[];
+  checkInsOf(member: string): readonly CheckIn[];
+}
+
+export interface BestUse extends Use {
+  readonly radio: string;
+}
+
+const rank = { transmit: 0, 'listen only': 1, 'not held': 2 } as const;
+
+export function consequencesOf(plan: Plan, law: Law): Consequences {
+  const outcomes = new Map(
+    [...plan.channels].map(([slot, channel]) => [slot, channelParticulars(plan, law, channel)]),
+  );
+  const channels = new Map(
+    [...outcomes].flatMap(([slot, outcome]) => (outcome.known ? [[slot, outcome.particulars] as const] : [])),
+  );
+  const uses = new Map<string, Use | undefined>();
+  const use = (memberId: string, radioId: string, slot: number): Use | undefined => {
+    const key = `${memberId} ${radioId} ${slot}`;
+    if (!uses.has(key)) {
+      const [member, radio, on] = [plan.members.get(memberId), plan.radios.get(radioId), channels.get(slot)];
+      uses.set(key, member && radio && on && useOf(plan, law, member, radio, on));
+    }
+    return uses.get(key);
+  };
+  const best = once(
+    (memberId: string, slot: number): BestUse | undefined =>
+      (plan.members.get(memberId)?.radios ?? [])
+        .flatMap((radio) => {
+          const found = use(memberId, radio, slot);
+          return found ? [{ ...found, radio }] : [];
+        })
+        .toSorted((a, b) => rank[a.may] - rank[b.may])[0],
+  );
+  const holdersOf = once((radio: string): readonly string[] =>
+    [...plan.members.values()].filter((member) => member.radios.includes(radio)).map((member) => member.id),
+  );
+  const slotsOf = once((radioId: string): readonly number[] =>
+    [...channels.keys()]
+      .filter((slot) => holdersOf(radioId).some((member) => use(member, radioId, slot)?.may !== 'not held'))
+      .toSorted((a, b) => a - b),
+  );
+  const who = new Map<CheckIn['who'], readonly string[]>();
+  const meant = (written: CheckIn['who']): readonly string[] => {
+    const found = who.get(written) ?? membersOf(plan, written);
+    who.set(written, found);
+    return found;
+  };
+  return {
+    outcomes,
+    channels,
+    use,
+    best,
+    slotsOf,
+    holdersOf,
+    shownNames: once((radio: Radio) => shownNames(plan, radio, slotsOf(radio.id))),
+    membersOf: meant,
+    laddersOf: once((member: string) =>
+      [...plan.ladders.values()].filter((ladder) => meant(ladder.who).includes(member)),
+    ),
+    checkInsOf: once((member: string) =>
+      [...plan.checkIns.values()].filter(
+        (checkIn) => meant(checkIn.who).includes(member) || checkIn.control.includes(member),
+      ),
+    ),
+  };
+}
+
+/** Remembers the answers of a function of ids and slots. */
+function once<Asked extends readonly unknown[], Answer>(
+  work: (...asked: Asked) => Answer,
+): (...asked: Asked) => Answer {
+  const answers = new Map<unknown, Answer>();
+  return (...asked) => {
+    const key = asked.length === 1 ? asked[0] : asked.join(' ');
+    const known = answers.get(key);
+    if (known !== undefined || answers.has(key)) return known as Answer;
+    const answer = work(...asked);
+    answers.set(key, answer);
+    return answer;
+  };
+}

@@ -1,0 +1,161 @@
+/**
+ * Text to plan: parsed with positions, validated, held in typed form; or every error of the file at once.
+ */
+import type * as z from 'zod';
+import type { Finding, Place, PlanPath } from '../findings/finding.ts';
+import { nearest } from '../findings/nearest.ts';
+import { SourceText } from '../findings/source-text.ts';
+import type { Plan } from './model.ts';
+import { readYaml, type YamlTree } from './read-yaml.ts';
+import { planSchema, toPlan } from './schema.ts';
+
+export interface LoadedPlan {
+  /** Absent when the text has errors. */
+  readonly plan?: Plan;
+  readonly findings: readonly Finding[];
+  readonly text: SourceText;
+  /** Where a path of the plan stands in the text; where it leads nowhere, its nearest parent. */
+  placeOf(path: PlanPath, points?: 'key' | 'value'): Place;
+}
+
+/** @param file the file's name as findings show it */
+export function load(content: string, file: string): LoadedPlan {
+  const text = new SourceText(file, content);
+  const tree = readYaml(content);
+  const placeOf = (path: PlanPath, points: 'key' | 'value' = 'value'): Place => {
+    const { from, to } = tree.locate(path, points);
+    return text.placeAt(from, to);
+  };
+  const problems = tree.problems.map(({ kind, message, suggestion, from, to }) =>
+    languageFinding(`plan/${kind}`, message, [], text.placeAt(from, to), suggestion),
+  );
+  if (tree.root === undefined || problems.some((problem) => problem.rule === 'plan/not-yaml')) {
+    return { findings: problems, text, placeOf };
+  }
+  if (tree.root === null) {
+    const message = 'The file is empty; a plan begins with `readback: 1`.';
+    return {
+      findings: [...problems, languageFinding('plan/missing-entry', message, [], text.placeAt(0, 0))],
+      text,
+      placeOf,
+    };
+  }
+  const read = planSchema.safeParse(tree.root);
+  const findings = [...problems];
+  for (const issue of read.error?.issues ?? []) findings.push(...issueFindings(issue, tree, placeOf));
+  if (!read.success || findings.length > 0) return { findings, text, placeOf };
+  return { plan: toPlan(read.data), findings: [], text, placeOf };
+}
+
+function* issueFindings(
+  issue: z.core.$ZodIssue,
+  tree: YamlTree,
+  placeOf: LoadedPlan['placeOf'],
+): Generator<Finding> {
+  const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
+  if (issue.code === 'unrecognized_keys') {
+    const known = issue.message.split(' ');
+    for (const key of issue.keys) {
+      const at = [...path, key];
+      const message = `\`${key}\` is not a key ${path.length === 0 ? 'of a plan' : `that \`${path.join('.')}\` can have`}.`;
+      const near = nearest(key, known);
+      if (/[\s,]/.test(key) && near === undefined) {
+        const sentence = `\`${key}\` is read as a key, because inside { } a comma ends the text before it; text with a comma needs quotes.`;
+        yield languageFinding('plan/unknown-key', sentence, at, placeOf(at, 'key'));
+        continue;
+      }
+      yield languageFinding(
+        'plan/unknown-key',
+        near ? message : `${message} It can have: ${known.join(', ')}.`,
+        at,
+        placeOf(at, 'key'),
+        near,
+      );
+    }
+    return;
+  }
+  if (issue.code === 'invalid_key') {
+    const expected = issue.issues[0]?.message ?? issue.message;
+    yield languageFinding(
+      'plan/bad-key',
+      `\`${path.at(-1)}\` is not ${expected}.`,
+      path,
+      placeOf(path, 'key'),
+    );
+    return;
+  }
+  const { found } = tree.locate(path, 'value');
+  const meant = issue.code === 'invalid_union' && found ? nearestBranch(issue) : undefined;
+  if (meant !== undefined) {
+    for (const inner of meant)
+      yield* issueFindings({ ...inner, path: [...issue.path, ...inner.path] }, tree, placeOf);
+    return;
+  }
+  if (issue.code === 'custom') {
+    const suggestion = issue.params?.['suggestion'];
+    yield languageFinding(
+      'plan/wrong-value',
+      issue.message,
+      path,
+      placeOf(path),
+      typeof suggestion === 'string' ? suggestion : undefined,
+    );
+    return;
+  }
+  const [expected = '', suggestion] = issue.message.split('\n');
+  if (!found) {
+    const owner = path.length > 1 ? `\`${path.slice(0, -1).join('.')}\`` : 'The plan';
+    yield languageFinding(
+      'plan/missing-entry',
+      `${owner} has no \`${path.at(-1)}\`: ${expected}.`,
+      path,
+      placeOf(path),
+    );
+    return;
+  }
+  yield languageFinding(
+    'plan/wrong-value',
+    `Expected ${expected}; found ${shown(valueAt(tree.root, path))}.`,
+    path,
+    placeOf(path),
+    suggestion,
+  );
+}
+
+/**
+ * Of the ways in which a value may be written, the one that was meant: its issues lie inside the value, or say
+ * in words what is wrong with it, where the other ways fail at once.
+ */
+function nearestBranch(issue: z.core.$ZodIssueInvalidUnion): readonly z.core.$ZodIssue[] | undefined {
+  return issue.errors.find(
+    (branch) =>
+      branch.length > 0 && branch.every((inner) => inner.path.length > 0 || inner.code === 'custom'),
+  );
+}
+
+function languageFinding(
+  rule: string,
+  message: string,
+  path: PlanPath,
+  place: Place,
+  suggestion?: string,
+): Finding {
+  const finding: Finding = { rule, severity: 'error', basis: 'consistency', message, path, place };
+  return suggestion === undefined ? finding : { ...finding, suggestion };
+}
+
+function valueAt(root: unknown, path: PlanPath): unknown {
+  let value = root;
+  for (const step of path) value = (value as Record<string, unknown> | null)?.[String(step)];
+  return value;
+}
+
+/** What was found, short enough for a sentence. */
+function shown(value: unknown): string {
+  if (value === null || value === undefined) return 'nothing';
+  if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : 'a list';
+  if (typeof value === 'object') return 'a mapping';
+  const text = String(value);
+  const cut = text.length > 40 ? `${text.slice(0, 40)}…` : text;
+  return typeof value === 'string' ? `\`${cut}\`` : typeof value === 'number' ? `the number ${cut}` : cut;
+}

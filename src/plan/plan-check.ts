@@ -1,0 +1,42 @@
+/**
+ * The plan check: four characters, letter-digit-letter-digit, drawn from what a plan means.
+ *
+ * Members read theirs out at a check-in; one wrong answer finds the stale card. So it must change whenever
+ * anything changes that a card, a worksheet or a calendar rests on, and must not change with spacing,
+ * comments or the order of keys, nor when a trial is logged, a finding accepted, a note for the booklet
+ * reworded or an elevation file renamed: those would make every card in the group stale for nothing.
+ *
+ * Letters and digits that are taken for one another on a wet card (B 8, I 1, O Q 0, S 5, Z 2) are left out,
+ * 20 letters and 8 digits remaining: 25 600 codes, so that a stale card passes by chance once in 25 600.
+ */
+import { createHash } from 'node:crypto';
+import type { Plan } from './model.ts';
+
+const letters = 'ACDEFGHJKLMNPRTUVWXY';
+const digits = '23456789';
+
+/** Parts of a plan that no card rests on. */
+const apart: ReadonlySet<string> = new Set(['notes', 'reviewBy', 'terrain', 'trials', 'accepted']);
+
+export function planCheck(plan: Plan): string {
+  const meaning = Object.fromEntries(Object.entries(plan).filter(([key]) => !apart.has(key)));
+  const hash = createHash('sha256').update(canonical(meaning)).digest();
+  let number = hash.readUIntBE(0, 6);
+  let code = '';
+  for (const alphabet of [letters, digits, letters, digits]) {
+    code += alphabet[number % alphabet.length];
+    number = Math.floor(number / alphabet.length);
+  }
+  return code;
+}
+
+/** One spelling for one meaning: keys sorted, maps as sorted pairs, lists in their order. */
+function canonical(value: unknown): string {
+  if (value instanceof Map) {
+    const pairs = [...value].map(([key, held]) => `${JSON.stringify(String(key))}:${canonical(held)}`);
+    return `{${pairs.sort().join(',')}}`;
+  }
+  if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
+  if (typeof value === 'object' && value !== null) return canonical(new Map(Object.entries(value)));
+  return JSON.stringify(value) ?? 'null';
+}
