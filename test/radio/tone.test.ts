@@ -98,3 +98,9 @@ test('every tone that can be written is read back as itself', () => {
     }),
   );
 });
+
+test('a very long text is refused as fast as a short one', () => {
+  const started = performance.now();
+  expect(tone(`1${' '.repeat(300_000)}x`)).toBeUndefined();
+  expect(performance.now() - started).toBeLessThan(500);
+});
