@@ -1,9 +1,9 @@
+import { cbFrequencies } from '../cb-frequencies.ts';
 import type { ChannelRow, PowerRow, ServiceRow, WidthRow } from '../country.ts';
 import { mhz } from '../mhz.ts';
 
 /*
- * Citizens Band, 47 CFR part 95 subpart D. The numbers do not rise with the frequency at 23, 24 and 25, and
- * leave out five frequencies kept for radio control. The channel rows hold the limit of AM and FM; single
+ * Citizens Band, 47 CFR part 95 subpart D. The channel rows hold the limit of AM and FM; single
  * sideband has more power and half the width, in rows of their own.
  */
 const service = 'cb';
@@ -35,48 +35,12 @@ const channel = (n: number, at: string, extra: Partial<ChannelRow> = {}): Channe
   ...extra,
 });
 
-export const cbChannels: readonly ChannelRow[] = [
-  channel(1, '26.965'),
-  channel(2, '26.975'),
-  channel(3, '26.985'),
-  channel(4, '27.005'),
-  channel(5, '27.015'),
-  channel(6, '27.025'),
-  channel(7, '27.035'),
-  channel(8, '27.055'),
-  channel(9, '27.065', { role: 'emergencies and help to travellers', roleOnly: true }),
-  channel(10, '27.075'),
-  channel(11, '27.085'),
-  channel(12, '27.105'),
-  channel(13, '27.115'),
-  channel(14, '27.125'),
-  channel(15, '27.135'),
-  channel(16, '27.155'),
-  channel(17, '27.165'),
-  channel(18, '27.175'),
-  channel(19, '27.185', { role: 'highway channel by custom' }),
-  channel(20, '27.205'),
-  channel(21, '27.215'),
-  channel(22, '27.225'),
-  channel(23, '27.255'),
-  channel(24, '27.235'),
-  channel(25, '27.245'),
-  channel(26, '27.265'),
-  channel(27, '27.275'),
-  channel(28, '27.285'),
-  channel(29, '27.295'),
-  channel(30, '27.305'),
-  channel(31, '27.315'),
-  channel(32, '27.325'),
-  channel(33, '27.335'),
-  channel(34, '27.345'),
-  channel(35, '27.355'),
-  channel(36, '27.365'),
-  channel(37, '27.375'),
-  channel(38, '27.385'),
-  channel(39, '27.395'),
-  channel(40, '27.405'),
-];
+const roles: Readonly<Record<number, Partial<ChannelRow>>> = {
+  9: { role: 'emergencies and help to travellers', roleOnly: true },
+  19: { role: 'highway channel by custom' },
+};
+
+export const cbChannels: readonly ChannelRow[] = cbFrequencies.map(([n, at]) => channel(n, at, roles[n]));
 
 const all = { service, fromHz: mhz('26.965'), toHz: mhz('27.405') } as const;
 

@@ -40,7 +40,6 @@ export const sources = {
   'cfr-97.307-f3': part97('97.307(f)(3)'),
   'cfr-97.307-f5': part97('97.307(f)(5)'),
   'cfr-97.307-f6': part97('97.307(f)(6)'),
-  'cfr-97.307-f9': part97('97.307(f)(9)'),
   'cfr-97.307-f10': part97('97.307(f)(10)'),
   'cfr-97.307-f13': part97('97.307(f)(13)'),
   'cfr-97.307-f14': part97('97.307(f)(14)'),
@@ -94,11 +93,6 @@ export const sources = {
   },
   'coordinator-shifts': {
     document: 'Published repeater coordinators’ plans (Minnesota, Texas, New England)',
-  },
-  'arrl-wilderness': {
-    document: 'Wilderness Protocol, QST',
-    section: 'August 1995, p. 101',
-    date: '1995-08-01',
   },
   'nws-nwr': { document: 'National Weather Service, NOAA Weather Radio station frequencies' },
   nifog: {

@@ -1,0 +1,16 @@
+import type { AreaRow } from './country.ts';
+import { contains } from './ground.ts';
+import type { Law } from './law.ts';
+import { holds } from './span.ts';
+
+/** The places with rules of their own that a point lies in, for a frequency. Latitude and longitude in degrees, WGS84. */
+export function areasAt(
+  law: Law,
+  latitudeDeg: number,
+  longitudeDeg: number,
+  frequencyHz: number,
+): readonly AreaRow[] {
+  return law.country.areas.filter(
+    (row) => holds(row, frequencyHz) && contains(row.polygon, [latitudeDeg, longitudeDeg]),
+  );
+}

@@ -1,0 +1,83 @@
+import type { ChannelRow } from './country.ts';
+import type { Law } from './law.ts';
+
+export type ChannelSearch =
+  | { readonly found: true; readonly channel: ChannelRow }
+  /** Names of published channels that come nearest, best first; never empty unless the country has no channels. */
+  | { readonly found: false; readonly nearest: readonly string[] };
+
+/** A published channel by its name, whatever the case and spacing: `GMRS 20`, `gmrs20`, `Gmrs-020`. */
+export function channelByName(law: Law, name: string): ChannelSearch {
+  const wanted = plain(name);
+  const channel = law.country.channels.find((row) => names(row).some((own) => plain(own) === wanted));
+  if (channel) return { found: true, channel };
+  const ranked = law.country.channels
+    .map((row) => ({ name: row.name, distance: distance(wanted, plain(row.name)) }))
+    .toSorted((a, b) => a.distance - b.distance);
+  return { found: false, nearest: ranked.slice(0, 3).map((row) => row.name) };
+}
+
+/** Published channels on which a set transmits or receives this frequency; where services share one, all of them. */
+export function channelsAtFrequency(law: Law, frequencyHz: number, service?: string): readonly ChannelRow[] {
+  return law.country.channels.filter(
+    (row) =>
+      (service === undefined || row.service === service) &&
+      (row.receiveHz === frequencyHz || row.transmitHz === frequencyHz),
+  );
+}
+
+/** Published channels with this pair: what is heard, and what is sent (directly, or to a repeater's input). */
+export function channelsOfPair(
+  law: Law,
+  receiveHz: number,
+  transmitHz: number | undefined,
+): readonly ChannelRow[] {
+  return law.country.channels.filter(
+    (row) =>
+      row.receiveHz === receiveHz &&
+      (transmitHz === undefined || row.transmitHz === transmitHz || row.repeaterInputHz === transmitHz),
+  );
+}
+
+function names(row: ChannelRow): readonly string[] {
+  return [row.name, ...(row.alsoNamed ?? [])];
+}
+
+function plain(name: string): string {
+  return name
+    .toUpperCase()
+    .replace(/[\s_-]+/g, '')
+    .replace(/(?<=[A-Z])0+(?=\d)/g, '');
+}
+
+interface Parts {
+  readonly letters: string;
+  readonly number: number;
+}
+
+/** Letters weigh more than numbers: `GMRS 31` is nearer to `GMRS 30` than to `FRS 3`, `GMSR 20` nearest to `GMRS 20`. */
+function distance(a: string, b: string): number {
+  const [p, q] = [parts(a), parts(b)];
+  const numbers = Math.abs(p.number - q.number);
+  return 100 * edits(p.letters, q.letters) + (Number.isNaN(numbers) ? 0 : Math.min(numbers, 99));
+}
+
+function parts(name: string): Parts {
+  return { letters: name.replace(/\d/g, ''), number: Number.parseInt(name.replace(/\D/g, ''), 10) };
+}
+
+/** Letters to add, drop, change or swap with their neighbour to make one word the other (Damerau, restricted). */
+function edits(a: string, b: string): number {
+  const rows: number[][] = [Array.from({ length: b.length + 1 }, (_, j) => j)];
+  const at = (i: number, j: number) => rows[i]?.[j] ?? Number.POSITIVE_INFINITY;
+  for (let i = 1; i <= a.length; i++) {
+    rows.push([i]);
+    for (let j = 1; j <= b.length; j++) {
+      const same = a[i - 1] === b[j - 1];
+      const swapped =
+        a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? at(i - 2, j - 2) + 1 : Number.POSITIVE_INFINITY;
+      rows[i]?.push(Math.min(at(i - 1, j) + 1, at(i, j - 1) + 1, at(i - 1, j - 1) + (same ? 0 : 1), swapped));
+    }
+  }
+  return at(a.length, b.length);
+}
