@@ -30,13 +30,8 @@ export function parseCallSign(text: string): CallSignReading {
   const parts = given.toUpperCase().split('/');
   const baseAt = parts.findIndex((part) => amateur.test(part));
   const base = parts[baseAt];
-  if (base === undefined || parts.length > 3) return { ok: false, ...complaint(given) };
-  if (base.startsWith('Q')) {
-    return {
-      ok: false,
-      message: `"${given}" begins with Q, which no country holds: the series QAA to QZZ is kept for the Q codes.`,
-    };
-  }
+  if (base === undefined || base.startsWith('Q') || parts.length > 3)
+    return { ok: false, ...complaint(given) };
   const [visiting, ...tooMany] = parts.slice(0, baseAt);
   const [suffix, ...alsoTooMany] = parts.slice(baseAt + 1);
   const badSide = [visiting, suffix].some((side) => side !== undefined && !/^[0-9A-Z]{1,4}$/.test(side));
@@ -71,12 +66,14 @@ function complaint(given: string): { message: string; suggestion?: string } {
       suggestion: base.replace(/\s/g, ''),
     };
   }
-  const why = !/[0-9]/.test(base)
-    ? 'it has no figure'
-    : /[^0-9A-Z/]/.test(base)
-      ? 'it has characters other than letters and figures'
-      : /[0-9]$/.test(base)
-        ? 'it does not end in a letter'
-        : 'its prefix, figure and suffix do not make the pattern';
+  const why = base.startsWith('Q')
+    ? 'no country holds a series that begins with Q, which is kept for the Q codes'
+    : !/[0-9]/.test(base)
+      ? 'it has no figure'
+      : /[^0-9A-Z/]/.test(base)
+        ? 'it has characters other than letters and figures'
+        : /[0-9]$/.test(base)
+          ? 'it does not end in a letter'
+          : 'its prefix, figure and suffix do not make the pattern';
   return { message: `"${shown}" is no amateur call sign such as KX4XWE: ${why}.` };
 }

@@ -35,3 +35,12 @@ test('what was meant is offered where it can be told', () => {
   expect(parseCallSign('KX4XWE-10')).toMatchObject({ suggestion: 'KX4XWE' });
   expect(parseCallSign('KX4 XWE')).toMatchObject({ suggestion: 'KX4XWE' });
 });
+
+test('a call sign that begins with Q is refused for its Q', () => {
+  for (const text of ['Q1XBC', 'QA1XBC']) {
+    expect(parseCallSign(text)).toMatchObject({
+      ok: false,
+      message: expect.stringContaining('kept for the Q codes'),
+    });
+  }
+});

@@ -31,6 +31,7 @@ export const invalidCallSigns = [
   ['VE3', 'a suffix follows the figure'],
   ['1A0QRM', 'no series begins with 1'],
   ['Q1XBC', 'no country holds a series that begins with Q'],
+  ['QA1XBC', 'no country holds a series that begins with Q'],
   ['H1QRA', 'H alone is not one of the nine single letters'],
   ['3DA0QRMX', 'a half series has at most three characters after its figure'],
   ['WXZZ401', 'a GMRS call sign is no amateur one'],
