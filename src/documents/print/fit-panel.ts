@@ -27,6 +27,7 @@ function panelSetting(measure: Measure, sizePt: number, toPt: number, notes: Not
     leastPt: toPt,
     leading: 1.2,
     gapEm: 0.22,
+    cellPadEm: 0.3,
     headingSizes: [1.3, 1.12, 1, 1],
     notes,
   };

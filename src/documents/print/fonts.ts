@@ -9,6 +9,8 @@
  * fontkit, which reads the files, comes with pdfkit and is reached through it, so that both always agree.
  */
 
+import { unpackWoff } from './unpack-woff.ts';
+
 export type FontName = 'regular' | 'bold' | 'mono' | 'mono-bold' | 'fallback' | 'fallback-bold';
 
 /** The bytes of each font file, read when the font is first needed. The files are .woff or .ttf. */
@@ -64,7 +66,7 @@ export async function openFonts(bytes: FontBytes): Promise<Fonts> {
     font(name) {
       let font = opened.get(name);
       if (font === undefined) {
-        reader.font(Buffer.from(bytes[name]()));
+        reader.font(Buffer.from(unpackWoff(bytes[name]())));
         // pdfkit keeps the font it has just parsed here; it has no public way to it.
         const parsed = reader as unknown as { readonly _font: { readonly font: FontSource } };
         font = openFont(name, parsed._font.font);

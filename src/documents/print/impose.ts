@@ -150,6 +150,7 @@ export function impose(
     leastPt: 8,
     leading: 1.2,
     gapEm: 0.2,
+    cellPadEm: 0,
     headingSizes: [1, 1, 1, 1],
     notes,
   };
@@ -253,8 +254,8 @@ function cutMarks(slot: Slot, format: CardFormat, turned: boolean): Item[] {
       if (format.sealMm > 0) {
         // The outer corner: where the film is cut once the paper is sealed in.
         const [fx, fy] = [x + sx * format.sealMm * mm, y + sy * format.sealMm * mm];
-        line(fx, fy, fx - sx * 1.5 * mm, fy);
-        line(fx, fy, fx, fy - sy * 1.5 * mm);
+        line(fx, fy, fx - sx * 1.5 * mm, fy, [0.6, 0.8]);
+        line(fx, fy, fx, fy - sy * 1.5 * mm, [0.6, 0.8]);
       }
     }
   if (format.panels === 2) {
@@ -279,6 +280,7 @@ function slotName(slot: Slot, name: string, measure: Measure, format: CardFormat
     leastPt: sizePt,
     leading: 1,
     gapEm: 0,
+    cellPadEm: 0,
     headingSizes: [1, 1, 1, 1],
     notes: newNotes(),
   };

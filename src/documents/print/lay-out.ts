@@ -38,6 +38,7 @@ function layOutPages(content: PagedDocument, measure: Measure): LaidOut {
     leastPt: Math.min(content.sizePt, 8),
     leading: 1.3,
     gapEm: 0.6,
+    cellPadEm: 0.5,
     headingSizes: [1.7, 1.35, 1.15, 1],
     notes,
   };

@@ -17,7 +17,7 @@ interface Placed {
 
 export function layTable(table: Table, widthPt: number, setting: Setting, parent: number): Slab[] {
   const sizePt = sizeOf(table.size, setting);
-  const padX = 0.3 * sizePt;
+  const padX = setting.cellPadEm * sizePt;
   const padY = table.lines === 'none' ? 0 : setting.gapEm * 0.25 * sizePt;
   const node = addNode(setting, 'Table', parent);
   const caption =
@@ -261,6 +261,8 @@ function layRows(grid: Grid, rows: readonly Row[], cells: readonly Placed[], par
     heights[last] = (heights[last] ?? 0) + Math.max(0, one.heightPt + 2 * padY - have);
   }
 
+  /** Cells of rows above that reach into this one. */
+  let hanging: readonly Placed[] = [];
   return rows.map((row, index): Slab => {
     const heightPt = heights[index] ?? 0;
     const items: Item[] = [];
@@ -270,7 +272,9 @@ function layRows(grid: Grid, rows: readonly Row[], cells: readonly Placed[], par
         row.heightMm === undefined || one.placed.cell.rows > 1 ? 0 : (heightPt - 2 * padY - one.heightPt) / 2;
       for (const item of one.items) items.push(dy === 0 ? item : moved(item, 0, dy));
     }
-    const openBelow = cells.filter(({ row: from, cell }) => from <= index && index < from + cell.rows - 1);
+    const present = [...hanging, ...(byRow[index] ?? [])];
+    const openBelow = present.filter(({ row: from, cell }) => index < from + cell.rows - 1);
+    hanging = openBelow;
     if (table.lines !== 'none')
       items.push(
         ...rowLines(
@@ -278,7 +282,7 @@ function layRows(grid: Grid, rows: readonly Row[], cells: readonly Placed[], par
           lefts,
           heightPt,
           openBelow,
-          cells.filter(({ row: from, cell }) => from <= index && index < from + cell.rows),
+          present,
           table.head === rows && index === rows.length - 1,
         ),
       );

@@ -97,9 +97,12 @@ export async function paint(laid: LaidOut, options: PaintOptions): Promise<Uint8
       ...(options.author === undefined ? {} : { Author: options.author }),
     },
   });
+  // pdfkit is a stream that hands out nothing before it is done; taking its pieces here spares a copy of each.
   const chunks: Uint8Array[] = [];
-  document.on('data', (chunk: Uint8Array) => chunks.push(chunk));
-  const ended = new Promise<void>((resolve, reject) => document.on('end', resolve).on('error', reject));
+  document.push = (chunk: Uint8Array | null): boolean => {
+    if (chunk !== null) chunks.push(chunk);
+    return true;
+  };
 
   // The types of pdfkit leave these members out; see Inside.
   const inside = document as unknown as Inside;
@@ -130,7 +133,6 @@ export async function paint(laid: LaidOut, options: PaintOptions): Promise<Uint8
   elementOf(painter, laid.structure.length - 1);
   root.end();
   document.end();
-  await ended;
   return Buffer.concat(chunks);
 }
 

@@ -30,6 +30,8 @@ export interface Setting {
   readonly leading: number;
   /** Room between blocks, as a part of the size. */
   readonly gapEm: number;
+  /** Room on either side of the words in a cell, as a part of the size. */
+  readonly cellPadEm: number;
   readonly headingSizes: readonly [number, number, number, number];
   readonly notes: Notes;
 }
