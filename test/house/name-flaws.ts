@@ -57,7 +57,7 @@ const phrases: readonly RegExp[] = [
   /\.\.\/shared\b/,
   /\/work\/(?:main|shared)\b/,
   /\breference sheet/i,
-  /\bissue #?\d+\b/,
+  /\bissue #\d|\b(?:see|in|per|for|from) issue \d/i,
   /\bTODO\b|\bFIXME\b|\bnot (?:yet )?implemented\b/i,
   /\blanguage model\b|\bAI[- ](?:generated|assistant)\b/i,
   /@ts-(?:ignore|nocheck)/,
