@@ -121,7 +121,7 @@ function unreadable(given: string, measure: Measure): string {
   const wanted = `write it like ${measure.example}`;
   if (given === '') return `${measure.noun} is missing; ${wanted}.`;
   if (/^[+-]?\d+,\d+/.test(given)) {
-    return `${measure.noun} has a point, not a comma, before its decimals; ${shown(given)} is read as neither.`;
+    return `${measure.noun} has a point, not a comma, before its decimals; this one is ${shown(given)}.`;
   }
   if (/^\d+:\d+/.test(given) && measure === measures.duration) {
     return `A length of time is a number and a unit; ${shown(given)} could be minutes or hours, so ${wanted}.`;
