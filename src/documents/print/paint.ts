@@ -97,8 +97,8 @@ export async function paint(laid: LaidOut, options: PaintOptions): Promise<Uint8
       ...(options.author === undefined ? {} : { Author: options.author }),
     },
   });
-  // pdfkit is a stream that hands out nothing before it is done; taking its pieces here spares a copy of each.
-  const chunks: Uint8Array[] = [];
+  // pdfkit is a stream; taking its pieces here, after the first lines it has written already, spares a copy of each.
+  const chunks: Uint8Array[] = [document.read()];
   document.push = (chunk: Uint8Array | null): boolean => {
     if (chunk !== null) chunks.push(chunk);
     return true;
@@ -133,7 +133,17 @@ export async function paint(laid: LaidOut, options: PaintOptions): Promise<Uint8
   elementOf(painter, laid.structure.length - 1);
   root.end();
   document.end();
-  return Buffer.concat(chunks);
+  return joined(chunks);
+}
+
+function joined(chunks: readonly Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    whole.set(chunk, at);
+    at += chunk.length;
+  }
+  return whole;
 }
 
 function setUp(document: Inside, laid: LaidOut): void {

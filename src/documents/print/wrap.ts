@@ -3,6 +3,7 @@
  * never broken, because half a frequency reads as another one. What is too wide is said, not cut.
  */
 import type { Inline, MarkShape } from './content.ts';
+import { drawMark } from './draw-mark.ts';
 import type { FontName } from './fonts.ts';
 import type { Item } from './page.ts';
 import { addNode, pointsPerMm, type Setting } from './slab.ts';
@@ -285,102 +286,4 @@ function drawAtom(
     ...item,
     ...spoken,
   }));
-}
-
-function drawMark(shape: MarkShape, x: number, y: number, r: number): Item[] {
-  const at = (points: readonly (readonly [number, number])[]): readonly (readonly [number, number])[] =>
-    points.map(([dx, dy]) => [x + dx * r, y + dy * r]);
-  const thin = 0.28 * r;
-  switch (shape) {
-    case 'dot':
-      return [{ kind: 'circle', x, y, radiusPt: 0.8 * r, fill: 0 }];
-    case 'ring':
-      return [{ kind: 'circle', x, y, radiusPt: 0.8 * r, strokePt: thin }];
-    case 'square':
-      return [
-        {
-          kind: 'polygon',
-          points: at([
-            [-0.8, -0.8],
-            [0.8, -0.8],
-            [0.8, 0.8],
-            [-0.8, 0.8],
-          ]),
-          fill: 0,
-        },
-      ];
-    case 'diamond':
-      return [
-        {
-          kind: 'polygon',
-          points: at([
-            [0, -1],
-            [1, 0],
-            [0, 1],
-            [-1, 0],
-          ]),
-          fill: 0,
-        },
-      ];
-    case 'triangle':
-      return [
-        {
-          kind: 'polygon',
-          points: at([
-            [0, -1],
-            [1, 0.85],
-            [-1, 0.85],
-          ]),
-          fill: 0,
-        },
-      ];
-    case 'bar':
-      return [
-        {
-          kind: 'polygon',
-          points: at([
-            [-1, -0.25],
-            [1, -0.25],
-            [1, 0.25],
-            [-1, 0.25],
-          ]),
-          fill: 0,
-        },
-      ];
-    case 'arrow':
-      return [
-        {
-          kind: 'polygon',
-          points: at([
-            [-1, -0.2],
-            [0.1, -0.2],
-            [0.1, -0.8],
-            [1, 0],
-            [0.1, 0.8],
-            [0.1, 0.2],
-            [-1, 0.2],
-          ]),
-          fill: 0,
-        },
-      ];
-    case 'cross':
-      return [
-        {
-          kind: 'line',
-          points: at([
-            [-0.8, -0.8],
-            [0.8, 0.8],
-          ]),
-          widthPt: thin,
-        },
-        {
-          kind: 'line',
-          points: at([
-            [-0.8, 0.8],
-            [0.8, -0.8],
-          ]),
-          widthPt: thin,
-        },
-      ];
-  }
 }
