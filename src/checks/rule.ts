@@ -13,6 +13,8 @@ export interface RuleContext {
   readonly today: string;
   /** Acceptances that did nothing; known only once the other rules have run, and empty until then. */
   readonly idle: readonly IdleAcceptance[];
+  /** Ids of all rules that run. */
+  readonly ruleIds: readonly string[];
 }
 
 export interface Rule {

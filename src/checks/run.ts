@@ -9,10 +9,11 @@ import { allRules } from './all-rules.ts';
 import type { Rule, RuleContext } from './rule.ts';
 
 export function runChecks(
-  asked: Omit<RuleContext, 'idle'>,
+  plain: Omit<RuleContext, 'idle' | 'ruleIds'>,
   placeOf: LoadedPlan['placeOf'],
   rules: readonly Rule[] = allRules,
 ): Sifted {
+  const asked = { ...plain, ruleIds: rules.map((rule) => rule.id) };
   const found = (context: RuleContext): readonly Finding[] =>
     rules.flatMap((rule) => [...rule.check(context)].map((seen) => toFinding(rule, seen, placeOf)));
   const sifted = sift(
