@@ -1,3 +1,4 @@
+import { editDistance } from '../findings/nearest.ts';
 import type { ChannelRow } from './country.ts';
 import type { Law } from './law.ts';
 
@@ -8,7 +9,8 @@ export type ChannelSearch =
 
 /** A published channel by its name, whatever the case and spacing: `GMRS 20`, `gmrs20`, `Gmrs-020`. */
 export function channelByName(law: Law, name: string): ChannelSearch {
-  const wanted = plain(name);
+  // No channel's name is as long, and the work of comparing grows with the length.
+  const wanted = plain(name.slice(0, 64));
   const channel = law.country.channels.find((row) => names(row).some((own) => plain(own) === wanted));
   if (channel) return { found: true, channel };
   const ranked = law.country.channels
@@ -59,25 +61,9 @@ interface Parts {
 function distance(a: string, b: string): number {
   const [p, q] = [parts(a), parts(b)];
   const numbers = Math.abs(p.number - q.number);
-  return 100 * edits(p.letters, q.letters) + (Number.isNaN(numbers) ? 0 : Math.min(numbers, 99));
+  return 100 * editDistance(p.letters, q.letters) + (Number.isNaN(numbers) ? 0 : Math.min(numbers, 99));
 }
 
 function parts(name: string): Parts {
   return { letters: name.replace(/\d/g, ''), number: Number.parseInt(name.replace(/\D/g, ''), 10) };
-}
-
-/** Letters to add, drop, change or swap with their neighbour to make one word the other (Damerau, restricted). */
-function edits(a: string, b: string): number {
-  const rows: number[][] = [Array.from({ length: b.length + 1 }, (_, j) => j)];
-  const at = (i: number, j: number) => rows[i]?.[j] ?? Number.POSITIVE_INFINITY;
-  for (let i = 1; i <= a.length; i++) {
-    rows.push([i]);
-    for (let j = 1; j <= b.length; j++) {
-      const same = a[i - 1] === b[j - 1];
-      const swapped =
-        a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? at(i - 2, j - 2) + 1 : Number.POSITIVE_INFINITY;
-      rows[i]?.push(Math.min(at(i - 1, j) + 1, at(i, j - 1) + 1, at(i - 1, j - 1) + (same ? 0 : 1), swapped));
-    }
-  }
-  return at(a.length, b.length);
 }

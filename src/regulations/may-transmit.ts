@@ -142,7 +142,11 @@ function onChannels(law: Law, service: ServiceRow, asked: Transmission): Transmi
   const own = law.country.channels.filter(
     (row) => row.service === service.id && row.transmitHz !== undefined,
   );
-  const here = own.filter((row) => row.transmitHz === frequencyHz || row.repeaterInputHz === frequencyHz);
+  // The input of a pair is where users send; a repeater sends on the output alone.
+  const here = own.filter(
+    (row) =>
+      row.transmitHz === frequencyHz || (row.repeaterInputHz === frequencyHz && station !== 'repeater'),
+  );
   if (here.length === 0) {
     const near = own.toSorted((a, b) => apart(a, frequencyHz) - apart(b, frequencyHz))[0];
     const nearest = near

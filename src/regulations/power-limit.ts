@@ -8,9 +8,9 @@ export interface PowerQuestion {
   readonly service: string;
   readonly frequencyHz: number;
   readonly station: StationKind;
+  readonly kind: EmissionKind;
   /** What is left open below is answered by the strictest row that may hold. */
   readonly licenceClass?: string;
-  readonly kind?: EmissionKind;
   readonly modulation?: Modulation;
   /** Where the station stands, for the areas with a limit of their own; without it they are not looked at. */
   readonly at?: Point;
@@ -56,7 +56,7 @@ function applies(row: PowerRow, asked: PowerQuestion): boolean {
     holds(row, asked.frequencyHz) &&
     (row.stations?.includes(asked.station) ?? true) &&
     (asked.licenceClass === undefined || (row.classes?.includes(asked.licenceClass) ?? true)) &&
-    (asked.kind === undefined || (row.kinds?.includes(asked.kind) ?? true)) &&
+    (row.kinds?.includes(asked.kind) ?? true) &&
     (asked.modulation === undefined || (row.modulations?.includes(asked.modulation) ?? true))
   );
 }

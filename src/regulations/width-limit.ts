@@ -5,8 +5,8 @@ import { holds } from './span.ts';
 export interface WidthQuestion {
   readonly service: string;
   readonly frequencyHz: number;
-  /** What is left open is answered by the strictest row that may hold. */
-  readonly kind?: EmissionKind;
+  readonly kind: EmissionKind;
+  /** Left open, the strictest row that may hold answers. */
   readonly modulation?: Modulation;
 }
 
@@ -17,7 +17,7 @@ export function widthLimit(law: Law, asked: WidthQuestion): WidthRow | undefined
     (row) =>
       row.service === service &&
       holds(row, frequencyHz) &&
-      (kind === undefined || (row.kinds?.includes(kind) ?? true)) &&
+      (row.kinds?.includes(kind) ?? true) &&
       (modulation === undefined || (row.modulations?.includes(modulation) ?? true)),
   );
   // Where stations may leave the published channels, a channel's width is the band plan's and no limit.

@@ -152,10 +152,12 @@ export const amateurBandPlan: readonly BandPlanRow[] = [
   cm70('447.00', '450.00', 'repeater', 'repeater outputs and inputs by local choice'),
 
   cm33('902.000', '902.075', 'repeater-input', 'repeater inputs, or weak signal by region'),
-  cm33('902.075', '902.125', 'weak-signal', 'weak-signal CW and SSB'),
+  cm33('902.075', '902.100', 'weak-signal', 'weak-signal CW and SSB'),
+  cm33('902.100', '902.125', 'weak-signal', 'weak signal'),
   cm33('902.100', '902.100', 'calling', 'weak-signal calling by regional choice'),
   cm33('902.125', '903.000', 'repeater-input', 'repeater inputs'),
-  cm33('903.000', '903.400', 'weak-signal', 'beacons and weak signal'),
+  cm33('903.000', '903.100', 'weak-signal', 'beacons and weak signal'),
+  cm33('903.100', '903.400', 'weak-signal', 'weak signal'),
   cm33('903.100', '903.100', 'calling', 'weak-signal calling by regional choice'),
   cm33('903.400', '909.000', 'mixed', 'mixed modes and control links'),
   cm33('906.500', '906.500', 'calling', 'FM simplex calling of the older plan', {
