@@ -292,7 +292,9 @@ function slotName(slot: Slot, name: string, measure: Measure, format: CardFormat
     { align: 'center', what: 'the name' },
   );
   const up = format.panels === 2 ? 8.5 : 7;
-  return (line?.items ?? []).map((item) => moved(item, slot.x, slot.y - up));
+  // In the middle of a fold stands the mark of the fold.
+  const aside = format.panels === 2 ? slot.widthPt / 4 : 0;
+  return (line?.items ?? []).map((item) => moved(item, slot.x + aside, slot.y - up));
 }
 
 /** A ruler of 50 mm to check the scale by, and the note beside it. */

@@ -102,7 +102,7 @@ function cross(x: number, y: number): Item[] {
 function scales(x: number, y: number, setting: Setting): Item[] {
   const items: Item[] = [];
   const tick = (alongMm: number, isAcross: boolean): void => {
-    const long = alongMm % 1 === 0 ? 3 : 1.5;
+    const long = alongMm % 4 === 0 ? 3.5 : alongMm % 1 === 0 ? 2.5 : 1.5;
     const at = alongMm * mm;
     const [from, to] = isAcross
       ? ([
@@ -114,7 +114,7 @@ function scales(x: number, y: number, setting: Setting): Item[] {
           [x - reachMm * mm, y - at],
         ] as const);
     items.push({ kind: 'line', points: [from, to], widthPt: alongMm === 0 ? 0.6 : 0.25 });
-    if (alongMm % 1 !== 0 || (alongMm % 2 === 0 && alongMm !== 0)) return;
+    if (alongMm % 4 !== 0) return;
     const figure = alongMm < 0 ? `−${-alongMm}` : String(alongMm);
     items.push(
       ...(isAcross

@@ -39,17 +39,17 @@ it.each(['long-edge', 'short-edge'] as const)(
 );
 
 it('the figure under the line is what sets the back right again', () => {
-  // A printer that sets the back 2 mm to the right: the line of the front then meets what stands 2 mm left of zero.
+  // A printer that sets the back 4 mm to the right: the line of the front then meets what stands 4 mm left of zero.
   const { pages } = layTestSheet({ ...sheet, flip: 'long-edge' }, equalWidths);
   const [x = 0, y = 0] = crosses(pages[0])[0] ?? [];
   const figures = (pages[1]?.items ?? []).flatMap((item) =>
     item.kind === 'text' && /^−?\d$/.test(item.text) ? [item] : [],
   );
-  const met = papers.A4.widthPt - x - 1 * mm;
+  const met = papers.A4.widthPt - x - 4 * mm;
   const under = figures.find(
     (item) => Math.abs(item.x + item.widthPt / 2 - met) < 0.01 && Math.abs(item.y - y) < 12 * mm,
   );
-  expect(under?.text).toBe('1');
+  expect(under?.text).toBe('4');
   const mended = layTestSheet({ ...sheet, flip: 'long-edge' }, equalWidths, {
     backOffsetMm: { right: 1, down: 0 },
   });
