@@ -5,6 +5,26 @@ import { acceptedUnknownRule } from './accepted/unknown-rule.ts';
 import { assetCircularDependency } from './asset/circular-dependency.ts';
 import { assetDependsOnItself } from './asset/depends-on-itself.ts';
 import { assetUnused } from './asset/unused.ts';
+import { channelDuplicate } from './channel/duplicate.ts';
+import { channelHeldByNobody } from './channel/held-by-nobody.ts';
+import { channelKnownToOne } from './channel/known-to-one.ts';
+import { channelNameShownOddly } from './channel/name-shown-oddly.ts';
+import { channelNamesAlikeByEar } from './channel/names-alike-by-ear.ts';
+import { channelNamesAlikeByEye } from './channel/names-alike-by-eye.ts';
+import { channelNamesAlikeWhenCut } from './channel/names-alike-when-cut.ts';
+import { channelPacketUsedForVoice } from './channel/packet-used-for-voice.ts';
+import { channelPrimaryHardToReach } from './channel/primary-hard-to-reach.ts';
+import { channelSameName } from './channel/same-name.ts';
+import { channelUnused } from './channel/unused.ts';
+import { frequencyAdvisoryPlace } from './frequency/advisory-place.ts';
+import { frequencyClosedPlace } from './frequency/closed-place.ts';
+import { frequencyEdgeSpill } from './frequency/edge-spill.ts';
+import { frequencyEmissionNotAdmitted } from './frequency/emission-not-admitted.ts';
+import { frequencyInputOutsideBand } from './frequency/input-outside-band.ts';
+import { frequencyListenOnlyTransmitted } from './frequency/listen-only-transmitted.ts';
+import { frequencyOffRaster } from './frequency/off-raster.ts';
+import { frequencyOutputOutsideBand } from './frequency/output-outside-band.ts';
+import { frequencyOutsideAllocation } from './frequency/outside-allocation.ts';
 import { memberContactNotGiven } from './member/contact-not-given.ts';
 import { memberHoldsNothing } from './member/holds-nothing.ts';
 import { memberNoCheckIn } from './member/no-check-in.ts';
@@ -12,6 +32,14 @@ import { memberNoLadder } from './member/no-ladder.ts';
 import { memberNoPlace } from './member/no-place.ts';
 import { memberNoRadio } from './member/no-radio.ts';
 import { offsetUnusual } from './offset/unusual.ts';
+import { packetCallMalformed } from './packet/call-malformed.ts';
+import { packetDigipeaterTwice } from './packet/digipeater-twice.ts';
+import { packetDigipeaterUnused } from './packet/digipeater-unused.ts';
+import { packetManyDigipeaters } from './packet/many-digipeaters.ts';
+import { packetRouteChannelMismatch } from './packet/route-channel-mismatch.ts';
+import { packetSameAddressTwice } from './packet/same-address-twice.ts';
+import { packetTooManyDigipeaters } from './packet/too-many-digipeaters.ts';
+import { packetVoiceModeChannel } from './packet/voice-mode-channel.ts';
 import { placeUnused } from './place/unused.ts';
 import { planCoordinatorMissing } from './plan/coordinator-missing.ts';
 import { planEffectiveAfterReview } from './plan/effective-after-review.ts';
@@ -32,6 +60,26 @@ export const allRules: readonly Rule[] = [
   assetCircularDependency,
   assetDependsOnItself,
   assetUnused,
+  channelDuplicate,
+  channelHeldByNobody,
+  channelKnownToOne,
+  channelNameShownOddly,
+  channelNamesAlikeByEar,
+  channelNamesAlikeByEye,
+  channelNamesAlikeWhenCut,
+  channelPacketUsedForVoice,
+  channelPrimaryHardToReach,
+  channelSameName,
+  channelUnused,
+  frequencyAdvisoryPlace,
+  frequencyClosedPlace,
+  frequencyEdgeSpill,
+  frequencyEmissionNotAdmitted,
+  frequencyInputOutsideBand,
+  frequencyListenOnlyTransmitted,
+  frequencyOffRaster,
+  frequencyOutputOutsideBand,
+  frequencyOutsideAllocation,
   memberContactNotGiven,
   memberHoldsNothing,
   memberNoCheckIn,
@@ -39,6 +87,14 @@ export const allRules: readonly Rule[] = [
   memberNoPlace,
   memberNoRadio,
   offsetUnusual,
+  packetCallMalformed,
+  packetDigipeaterTwice,
+  packetDigipeaterUnused,
+  packetManyDigipeaters,
+  packetRouteChannelMismatch,
+  packetSameAddressTwice,
+  packetTooManyDigipeaters,
+  packetVoiceModeChannel,
   placeUnused,
   planCoordinatorMissing,
   planEffectiveAfterReview,

@@ -1,0 +1,40 @@
+import { formatFrequency } from '../../radio/format-quantity.ts';
+import { channelUsers } from '../channel-users.ts';
+import { refusedSlots } from '../planned-signals.ts';
+import { commonPractice, rule } from '../rule.ts';
+
+/** A channel that is in no radio takes room on paper and is missed when it is called for. */
+export const channelHeldByNobody = rule({
+  id: 'channel/held-by-nobody',
+  severity: 'warning',
+  basis: 'consistency',
+  looksFor: 'A channel that no radio of any member can hold.',
+  why: "It lies outside the ranges, modes, steps or slots of every radio in the group, so it is on nobody's card.",
+  mend: 'Correct its frequency or slot, or remove it.',
+  sources: [commonPractice],
+  bad: `
+channels:
+  1: { name: GAP, repeater: gap }
+  3: { name: SIMP, simplex: 146.550, width: 25 }
+  5: { name: AIR, listen: 121.500, use: Aeronautical distress } # finding`,
+  good: `
+channels:
+  1: { name: GAP, repeater: gap }
+  3: { name: SIMP, simplex: 146.550, width: 25 }
+  5: { name: WX, listen: 162.550, use: Weather broadcast }`,
+  *check(context) {
+    const { plan, consequences } = context;
+    const equipped = [...plan.members.values()].some(({ radios }) =>
+      radios.some((id) => plan.radios.has(id)),
+    );
+    if (!equipped) return;
+    const refused = refusedSlots(context);
+    for (const { slot, name, receiveHz } of consequences.channels.values()) {
+      if (refused.has(slot) || channelUsers(context, slot).holding > 0) continue;
+      yield {
+        at: ['channels', slot],
+        message: `No radio of any member can hold slot ${slot}, ${name}, at ${formatFrequency(receiveHz)} MHz.`,
+      };
+    }
+  },
+});
