@@ -14,6 +14,7 @@ import { sources } from './ca/sources.ts';
 import { cbFrequencies } from './cb-frequencies.ts';
 import type { ChannelRow, Country, PowerRow, ServiceRow } from './country.ts';
 import { distressFrequencies, distressSources } from './distress-frequencies.ts';
+import { region2Emergency, region2Sources } from './iaru-region-2/emergency.ts';
 import { mhz } from './mhz.ts';
 
 const generalRadio: ServiceRow = {
@@ -67,6 +68,7 @@ export const canada: Country = {
   sources: {
     ...sources,
     ...distressSources,
+    ...region2Sources,
   },
   services: [amateurService, frsService, generalRadio],
   allocations: amateurAllocations,
@@ -74,7 +76,7 @@ export const canada: Country = {
   widths: amateurWidths,
   powers: [...amateurPower, ...frsPower, ...cbPower],
   barredStations: amateurBarredStations,
-  bandPlan: amateurBandPlan,
+  bandPlan: [...amateurBandPlan, ...region2Emergency],
   offsets: amateurOffsets,
   channels: [...frsChannels, ...cbChannels],
   listenOnly: distressFrequencies,

@@ -1,5 +1,6 @@
 /** The United States: 47 CFR parts 95 and 97 as of mid 2026, the national society's band plan, the federal field guide. */
 import type { Country } from './country.ts';
+import { region2Emergency, region2Sources } from './iaru-region-2/emergency.ts';
 import { amateurService } from './us/amateur.ts';
 import { amateurAllocations } from './us/amateur-allocations.ts';
 import { amateurBandPlan } from './us/amateur-band-plan.ts';
@@ -25,7 +26,7 @@ export const unitedStates: Country = {
     'Rules of the United States as read in mid 2026, amateur bands from 160 m to 23 cm; not legal advice, and no substitute for 47 CFR.',
   exposure: 'fcc',
   mainsHz: 60,
-  sources,
+  sources: { ...sources, ...region2Sources },
   services: [
     amateurService,
     gmrsService,
@@ -40,7 +41,7 @@ export const unitedStates: Country = {
   widths: [...amateurWidths, ...cbWidths],
   powers: [...amateurPower, ...gmrsPower, ...cbPower],
   barredStations: amateurBarredStations,
-  bandPlan: amateurBandPlan,
+  bandPlan: [...amateurBandPlan, ...region2Emergency],
   offsets: [...amateurOffsets, ...gmrsOffsets],
   channels: [
     ...gmrsChannels,

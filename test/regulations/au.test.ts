@@ -1,0 +1,90 @@
+import { expect, test } from 'vitest';
+import { australia } from '../../src/regulations/au.ts';
+import { channelByName } from '../../src/regulations/channels.ts';
+import type { Law } from '../../src/regulations/law.ts';
+import { mayTransmit, type Transmission } from '../../src/regulations/may-transmit.ts';
+import { mhz } from '../../src/regulations/mhz.ts';
+import { newZealand } from '../../src/regulations/nz.ts';
+import { usualOffset } from '../../src/regulations/usual-offset.ts';
+import { uhfCbTable } from '../sources/regulations/au-uhf-cb.ts';
+import { cbTable } from '../sources/regulations/cb-channels.ts';
+
+const law: Law = { country: australia, local: [] };
+
+function channel(n: number) {
+  const search = channelByName(law, `UHF CB ${n}`);
+  if (!search.found) throw new Error(`no channel ${n}`);
+  return search.channel;
+}
+const sends = (n: number, extra: Partial<Transmission> = {}) =>
+  mayTransmit(law, {
+    service: 'uhf-cb',
+    frequencyHz: channel(n).receiveHz,
+    widthHz: 11_000,
+    kind: 'phone',
+    ...extra,
+  });
+
+test('the 80 channels as listed', () => {
+  for (const [n, at] of uhfCbTable) expect(channel(n).receiveHz, `${n}`).toBe(mhz(at));
+  expect([1, 40, 41, 80].map((n) => channel(n).receiveHz)).toEqual(
+    ['476.4250', '477.4000', '476.4375', '477.4125'].map(mhz),
+  );
+});
+
+test('the roles as listed', () => {
+  for (const [n, , role] of uhfCbTable) {
+    const row = channel(n);
+    expect(row.repeaterInputHz !== undefined, `${n} output`).toBe(role.includes('repeater output'));
+    if (role.startsWith('emergency'))
+      expect(row, `${n}`).toMatchObject({ role: 'emergencies only', roleOnly: true });
+    else if (role.startsWith('repeater input')) expect(row.role, `${n}`).toMatch(/repeater input/);
+    else if (role.startsWith('customary')) expect(row.role, `${n}`).toMatch(/customary/);
+    else if (role === 'general' || role === 'repeater output') expect(row.role, `${n}`).toBeUndefined();
+  }
+});
+
+test('a repeater’s input lies 30 channels and 0.75 MHz above its output', () => {
+  const outputs = australia.channels.filter((row) => row.repeaterInputHz !== undefined);
+  expect(outputs).toHaveLength(16);
+  for (const row of outputs) {
+    expect((row.repeaterInputHz ?? 0) - row.receiveHz).toBe(750_000);
+    expect(usualOffset(law, row.receiveHz)).toMatchObject({ usualHz: [750_000], fixed: true });
+  }
+  expect(channel(1).repeaterInputHz).toBe(channel(31).receiveHz);
+  expect([channel(48).repeaterInputHz, channel(78).receiveHz]).toEqual([mhz('477.3625'), mhz('477.3625')]);
+});
+
+test('no speech on 22 and 23, nothing at all on 61 to 63', () => {
+  expect([22, 23].map((n) => sends(n))).toEqual([
+    expect.objectContaining({ why: 'kind' }),
+    expect.objectContaining({ why: 'kind' }),
+  ]);
+  expect(sends(22, { kind: 'data' }).may).toBe(true);
+  for (const n of [61, 62, 63]) expect(sends(n)).toMatchObject({ may: false, why: 'outside' });
+  expect(sends(9).may).toBe(true);
+});
+
+test('27 MHz has the 40 channels, the ninth for emergencies', () => {
+  for (const [n, at] of cbTable) {
+    const search = channelByName(law, `CB ${n}`);
+    expect(search.found && search.channel.receiveHz).toBe(mhz(at));
+  }
+  const ninth = channelByName(law, 'CB 9');
+  expect(ninth.found && ninth.channel.roleOnly).toBe(true);
+});
+
+// From memory: minus up to and with 147.000, plus above.
+test('an amateur output on 147.000 has its input below, one on 147.150 above', () => {
+  expect(['147.000', '147.150'].map((at) => usualOffset(law, mhz(at))?.usualHz)).toEqual([
+    [-600_000],
+    [600_000],
+  ]);
+});
+
+// AS/NZS 4365, from memory; the emergency rule of 5 and 35 is Australian.
+test('New Zealand shares the raster and not the emergency rule', () => {
+  const prs = newZealand.channels.filter(({ service }) => service === 'prs');
+  expect(prs.map(({ receiveHz }) => receiveHz)).toEqual(uhfCbTable.map(([, at]) => mhz(at)));
+  expect(prs[4]?.roleOnly).toBeUndefined();
+});
