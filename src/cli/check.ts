@@ -1,15 +1,15 @@
 /** `readback check`: all findings of one plan or several. */
-import { createColors } from 'picocolors';
 import type { Finding } from '../findings/finding.ts';
 import { findingsJson } from '../findings/findings-json.ts';
 import { githubAnnotations } from '../findings/github.ts';
-import { type Palette, plainPalette, printFindings } from '../findings/print-findings.ts';
+import { type Palette, printFindings } from '../findings/print-findings.ts';
 import { sarif } from '../findings/sarif.ts';
 import { type Examined, examine } from '../pipeline.ts';
 import { describedRules } from './described-rules.ts';
 import type { ExitStatus } from './end-with.ts';
+import { palette } from './palette.ts';
 import { readBeside, readPlanFile } from './read-plan-file.ts';
-import { hasColour, widthOf } from './terminal.ts';
+import { widthOf } from './terminal.ts';
 import { today } from './today.ts';
 import { version } from './version.ts';
 
@@ -23,8 +23,6 @@ export interface CheckOptions {
   readonly color?: boolean;
 }
 
-const largestBesideBytes = 256 * 1024 * 1024;
-
 export async function check(paths: readonly string[], options: CheckOptions): Promise<ExitStatus> {
   const date = today(options.today);
   const examined: Examined[] = [];
@@ -33,7 +31,7 @@ export async function check(paths: readonly string[], options: CheckOptions): Pr
     examined.push(
       await examine(text, name, {
         today: date,
-        read: (beside) => readBeside(folder, beside, largestBesideBytes),
+        read: (beside) => readBeside(folder, beside),
       }),
     );
   }
@@ -69,23 +67,18 @@ function output(
       return githubAnnotations(findings);
     case 'text': {
       const texts = new Map(examined.map(({ loaded }) => [loaded.text.file, loaded.text]));
-      const palette = hasColour(process.stdout, options) ? colours() : plainPalette;
+      const painted = palette(process.stdout, options);
       return (
-        examined.map((each) => heading(each, palette)).join('') +
-        printFindings(findings, { texts, width: widthOf(process.stdout), palette })
+        examined.map((each) => heading(each, painted)).join('') +
+        printFindings(findings, { texts, width: widthOf(process.stdout), palette: painted })
       );
     }
   }
 }
 
-function heading({ loaded, whole }: Examined, palette: Palette): string {
+function heading({ loaded, whole }: Examined, painted: Palette): string {
   if (!whole) return '';
   const { plan, departures } = whole;
   const accepted = departures.length === 0 ? '' : `, ${departures.length} accepted`;
-  return `${palette.strong(plan.title)}  revision ${plan.revision}, plan check ${whole.check}${accepted}  ${palette.faint(loaded.text.file)}\n\n`;
-}
-
-function colours(): Palette {
-  const { red, yellow, cyan, bold, dim } = createColors(true);
-  return { error: (text) => bold(red(text)), warning: yellow, note: cyan, strong: bold, faint: dim };
+  return `${painted.strong(plan.title)}  revision ${plan.revision}, plan check ${whole.check}${accepted}  ${painted.faint(loaded.text.file)}\n\n`;
 }

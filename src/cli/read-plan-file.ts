@@ -31,12 +31,11 @@ export async function readPlanFile(path: string, stdinName: string): Promise<Pla
   };
 }
 
+/** One elevation tile of 3601 by 3601 heights takes 26 megabytes; several may stand in one file. */
+const largestBesideBytes = 256 * 1024 * 1024;
+
 /** Reads a file that a plan names, which must lie in the plan's own folder or below it. */
-export async function readBeside(
-  folder: string,
-  relative: string,
-  largestBytes: number,
-): Promise<Uint8Array> {
+export async function readBeside(folder: string, relative: string): Promise<Uint8Array> {
   const wanted = resolve(folder, relative);
   const root = await realpath(folder).catch(() => folder);
   const real = await realpath(wanted).catch(() => wanted);
@@ -46,7 +45,7 @@ export async function readBeside(
       'Put files that a plan names beside it or below it.',
     );
   }
-  return readWhole(wanted, largestBytes, relative);
+  return readWhole(wanted, largestBesideBytes, relative);
 }
 
 async function readWhole(path: string, largestBytes = largestPlanBytes, name = path): Promise<Uint8Array> {

@@ -121,7 +121,7 @@ function known(
       spacingHz,
       spacingWritten: written !== undefined,
       mode: channel.mode,
-      kind: channel.mode === 'packet' ? 'data' : channel.mode === 'cw' ? 'cw' : 'phone',
+      kind: kindOf(channel.mode),
       ...(modulation && { modulation }),
       occupiedHz: emission.bandwidthHz,
       emission: formatEmission(emission),
@@ -158,7 +158,10 @@ function usualSpacingHz(
   service: string | undefined,
   published: ChannelRow | undefined,
 ): number {
-  const lawful = service === undefined ? undefined : widthLimit(law, { service, frequencyHz })?.maxWidthHz;
+  const lawful =
+    service === undefined
+      ? undefined
+      : widthLimit(law, { service, frequencyHz, kind: kindOf(mode) })?.maxWidthHz;
   const planned = bandPlanAt(law, frequencyHz).find((row) => row.maxWidthHz !== undefined)?.maxWidthHz;
   const limitHz = Math.min(lawful ?? Infinity, planned ?? Infinity, published?.maxWidthHz ?? Infinity);
   return emissionOf(mode, 25_000).bandwidthHz <= limitHz ? 25_000 : 12_500;
@@ -178,6 +181,10 @@ function emissionOf(mode: Mode, spacingHz: number): Emission {
   // A spacing without a custom of its own: taken as filled to the width of the nearest narrower one that has.
   const narrower = [25_000, 20_000, 12_500].find((spacing) => spacing <= spacingHz) ?? 12_500;
   return usualEmission(mode, narrower) ?? otherEmissions.am;
+}
+
+function kindOf(mode: Mode): EmissionKind {
+  return mode === 'packet' ? 'data' : mode === 'cw' ? 'cw' : 'phone';
 }
 
 function modulationOf(mode: Mode): Modulation | undefined {

@@ -1,6 +1,7 @@
 /**
- * What can be wrong with the writing of a plan, before any rule looks at its sense. These are findings like
- * any other, with ids that are kept for ever, but they come from loading and not from a rule's file.
+ * What can be wrong with the writing of a plan, before any rule looks at its sense, and with printing it, after
+ * all have. These are findings like any other, with ids that are kept for ever, but they come from loading and
+ * from layout and not from a rule's file.
  */
 export interface LanguageFinding {
   readonly id: string;
@@ -69,5 +70,17 @@ export const languageFindings = [
     looksFor: 'A country or a rules file that there is nothing for.',
     why: 'Without the rules of the country nothing can be said about frequencies, licences or power.',
     mend: 'Name a country there are rules for, or a rules file beside the plan.',
+  },
+  {
+    id: 'print/does-not-fit',
+    looksFor: 'Words that do not fit on a card or a page at the least size that can be read there.',
+    why: 'Smaller type than 8 points is not read at arm\'s length by headlamp, and words that are cut are not read at all.',
+    mend: 'Shorten what the message names, drop it, or choose the card size that would do.',
+  },
+  {
+    id: 'print/no-letter-for',
+    looksFor: 'A character that none of the typefaces holds.',
+    why: 'It would be printed as an empty box.',
+    mend: 'Write it with another character.',
   },
 ] as const satisfies readonly LanguageFinding[];

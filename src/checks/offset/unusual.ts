@@ -36,7 +36,7 @@ repeaters:
       const usual = row.usualHz.map(formatOffset).join(' or ');
       yield {
         at: ['repeaters', repeater.id, repeater.writtenAs],
-        message: `Offset is ${formatOffset(offsetHz)} MHz; the band plan gives ${usual} MHz at ${formatFrequency(repeater.outputHz)} MHz.`,
+        message: `Offset is ${formatOffset(offsetHz)}; the band plan gives ${usual} at ${formatFrequency(repeater.outputHz)} MHz.`,
         ...(repeater.writtenAs === 'offset' && { suggestion: usual }),
         source: sourceOf(law, row),
       };

@@ -1,0 +1,112 @@
+/** `readback explain`: one rule in full, or a line for each. */
+import { createColors } from 'picocolors';
+import { allRules } from '../checks/all-rules.ts';
+import type { Rule } from '../checks/rule.ts';
+import { nearest } from '../findings/nearest.ts';
+import { sourceLine } from '../findings/print-findings.ts';
+import { Refusal } from '../findings/refusal.ts';
+import { wrapText } from '../findings/wrap-text.ts';
+import { type DescribedRule, describedRules } from './described-rules.ts';
+import type { ExitStatus } from './end-with.ts';
+import { hasColour, widthOf } from './terminal.ts';
+
+export interface ExplainOptions {
+  readonly json?: true;
+  readonly color?: boolean;
+}
+
+export async function explain(id: string | undefined, options: ExplainOptions): Promise<ExitStatus> {
+  const colours = createColors(hasColour(process.stdout, options));
+  const width = widthOf(process.stdout);
+  if (id === undefined) {
+    process.stdout.write(options.json ? asJson(describedRules.map(complete)) : list(width, colours));
+    return 0;
+  }
+  const described = describedRules.find((rule) => rule.id === id);
+  if (!described) {
+    const near = nearest(
+      id,
+      describedRules.map((rule) => rule.id),
+    );
+    throw new Refusal(
+      `There is no rule ${id}.`,
+      near ? `Did you mean ${near}? ` : '`readback explain` lists them all.',
+    );
+  }
+  process.stdout.write(options.json ? asJson(complete(described)) : full(described, width, colours));
+  return 0;
+}
+
+type Colours = ReturnType<typeof createColors>;
+
+function list(width: number, { bold, dim }: Colours): string {
+  const longest = Math.max(...describedRules.map((rule) => rule.id.length));
+  const topics = byTopic();
+  const blocks = [...topics].map(([topic, rules]) => {
+    const lines = rules.map((rule) => {
+      const [first = '', ...rest] = wrapText(rule.looksFor, width - longest - 13);
+      const indent = ' '.repeat(longest + 13);
+      return [
+        `  ${rule.id.padEnd(longest)}  ${dim(rule.severity.padEnd(9))}${first}`,
+        ...rest.map((line) => indent + line),
+      ].join('\n');
+    });
+    return `${bold(topic)}\n${lines.join('\n')}`;
+  });
+  return `${blocks.join('\n\n')}\n\n${describedRules.length} rules. \`readback explain RULE\` tells why, from what source, and how to mend it.\n`;
+}
+
+function byTopic(): Map<string, DescribedRule[]> {
+  const topics = new Map<string, DescribedRule[]>();
+  for (const rule of describedRules) {
+    const topic = rule.id.split('/')[0] ?? '';
+    topics.set(topic, [...(topics.get(topic) ?? []), rule]);
+  }
+  return topics;
+}
+
+function full(described: DescribedRule, width: number, { bold, dim }: Colours): string {
+  const rule = allRules.find((candidate) => candidate.id === described.id);
+  const paragraph = (title: string, text: string) =>
+    `${bold(title)}\n${wrapText(text, width - 2)
+      .map((line) => `  ${line}`)
+      .join('\n')}\n`;
+  const parts = [
+    `${bold(described.id)}  ${dim(`${described.severity}, basis: ${rule?.basis ?? 'consistency'}`)}\n`,
+    paragraph('What it looks for', described.looksFor),
+    paragraph('Why', described.why),
+    paragraph('How to mend it', described.mend),
+  ];
+  if (rule) {
+    const indent = (text: string) =>
+      text
+        .trim()
+        .split('\n')
+        .map((line) => `  ${line}`)
+        .join('\n');
+    parts.push(
+      paragraph('Source', rule.sources.map(sourceLine).join('; ')),
+      `${bold('Wrong')}\n${indent(rule.bad)}\n`,
+      `${bold('Right')}\n${indent(rule.good)}\n`,
+    );
+  }
+  return parts.join('\n');
+}
+
+function complete(described: DescribedRule): object {
+  const rule: Rule | undefined = allRules.find((candidate) => candidate.id === described.id);
+  const { id, severity, looksFor, why, mend } = described;
+  return {
+    id,
+    severity,
+    basis: rule?.basis ?? 'consistency',
+    looksFor,
+    why,
+    mend,
+    ...(rule && { sources: rule.sources, wrong: rule.bad.trim(), right: rule.good.trim() }),
+  };
+}
+
+function asJson(value: object): string {
+  return `${JSON.stringify(value, null, 2)}\n`;
+}

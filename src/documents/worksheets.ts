@@ -1,0 +1,151 @@
+/**
+ * Entry worksheets: for each kind of radio every value to key in, in the order of that radio's menu, with
+ * boxes for *entered* and *read back*. What is the same on every channel is said once, above.
+ */
+import type { Consequences } from '../consequences/consequences.ts';
+import { type Entry, entriesOf } from '../consequences/entries.ts';
+import type { EntryField, Plan, Radio } from '../plan/model.ts';
+import { formatPower, formatSpacing } from '../radio/format-quantity.ts';
+import { plainSpellingWords } from '../radio/spelling.ts';
+import { formatTone } from '../radio/tone.ts';
+import { megahertz, offsetSize } from './figures.ts';
+import type { Words } from './words.ts';
+
+export interface WorksheetData {
+  readonly title: string;
+  readonly language: string;
+  readonly revision: number;
+  readonly effective: string;
+  readonly check: string;
+  readonly checkWords: string;
+  readonly paper: 'Letter' | 'A4';
+  readonly id: string;
+  readonly radio: string;
+  /** Members who hold this kind of radio. */
+  readonly holders: readonly string[];
+  /** Fields that have one value on every channel, in the order of the menu. */
+  readonly same: readonly { readonly field: string; readonly value: string }[];
+  /** The channels, three to a row of the sheet, each row filled up with empty places. */
+  readonly rows: readonly { readonly places: readonly (WorksheetChannel | { readonly empty: true })[] }[];
+  readonly count: number;
+}
+
+export interface WorksheetChannel {
+  /** Which of how many, for a running count at the radio. */
+  readonly number: number;
+  readonly slot: number;
+  readonly name: string;
+  readonly empty: false;
+  /** What to key in, in the order of the menu, without what is the same on every channel. */
+  readonly entries: readonly {
+    readonly field: string;
+    readonly value: string;
+    /** Differs from the channel before it, so that it must be changed and not only confirmed. */
+    readonly differs: boolean;
+  }[];
+  readonly listenOnly: boolean;
+  /** Who may transmit, where not every holder may; empty where all may. */
+  readonly only: string;
+}
+
+/** A sheet for each kind of radio that somebody holds and that holds a channel. */
+export function gatherWorksheets(
+  plan: Plan,
+  consequences: Consequences,
+  check: string,
+  words: Words,
+): readonly WorksheetData[] {
+  return [...plan.radios.values()]
+    .filter((radio) => consequences.slotsOf(radio.id).length > 0)
+    .map((radio) => worksheet(plan, consequences, radio, check, words));
+}
+
+function worksheet(
+  plan: Plan,
+  consequences: Consequences,
+  radio: Radio,
+  check: string,
+  words: Words,
+): WorksheetData {
+  const order = radio.entryOrder.filter((field) => !(field === 'name' && radio.nameLength === 0));
+  const entries = entriesOf(plan, consequences, radio);
+  const values = entries.map((entry) => order.map((field) => entryValue(entry, field, words)));
+  // A field with one value throughout is said once; with a single channel nothing is gained by that.
+  const isSame = order.map(
+    (_, column) => entries.length > 1 && new Set(values.map((row) => row[column])).size === 1,
+  );
+  const name = (id: string) => plan.members.get(id)?.name ?? id;
+  const channels = entries.map(
+    (entry, index): WorksheetChannel => ({
+      number: index + 1,
+      slot: entry.slot,
+      name: entry.name,
+      empty: false,
+      entries: order.flatMap((field, column) => {
+        const value = values[index]?.[column] ?? '';
+        const differs = value !== values[index - 1]?.[column];
+        return isSame[column] ? [] : [{ field: words.field[field], value, differs }];
+      }),
+      listenOnly: entry.senders.length === 0,
+      only:
+        entry.senders.length > 0 && entry.senders.length < entry.holders.length
+          ? entry.senders.map(name).join(', ')
+          : '',
+    }),
+  );
+  return {
+    title: plan.title,
+    language: words.language,
+    revision: plan.revision,
+    effective: plan.effective,
+    check,
+    checkWords: plainSpellingWords(check).join(' '),
+    paper: plan.cards.sheet === 'letter' ? 'Letter' : 'A4',
+    id: radio.id,
+    radio: radio.name,
+    holders: consequences.holdersOf(radio.id).map(name),
+    same: order.flatMap((field, column) =>
+      isSame[column] ? [{ field: words.field[field], value: values[0]?.[column] ?? '' }] : [],
+    ),
+    rows: inThrees(channels),
+    count: channels.length,
+  };
+}
+
+function inThrees(channels: readonly WorksheetChannel[]): WorksheetData['rows'] {
+  return Array.from({ length: Math.ceil(channels.length / 3) }, (_, row) => ({
+    places: [0, 1, 2].map((place) => channels[row * 3 + place] ?? { empty: true as const }),
+  }));
+}
+
+/** One value as the radio's menu asks for it, in words and figures. */
+export function entryValue(entry: Entry, field: EntryField, words: Words): string {
+  switch (field) {
+    case 'receive':
+      return megahertz(entry.receiveHz);
+    case 'transmit':
+      return entry.transmitHz === undefined ? words.none : megahertz(entry.transmitHz);
+    case 'step':
+      return entry.stepHz === undefined ? words.none : formatSpacing(entry.stepHz);
+    case 'mode':
+      return entry.mode === 'packet' ? 'FM' : entry.mode.toUpperCase();
+    case 'offset-direction':
+      return words.direction[entry.direction];
+    case 'offset':
+      return entry.direction === 'none' ? words.none : offsetSize(entry);
+    case 'tone-kind':
+      return words.toneKind[entry.tone?.kind ?? 'none'];
+    case 'tone':
+      return entry.tone ? formatTone(entry.tone) : words.none;
+    case 'receive-tone':
+      return entry.receiveTone ? formatTone(entry.receiveTone) : words.none;
+    case 'width':
+      return formatSpacing(entry.spacingHz);
+    case 'power':
+      return entry.power === undefined
+        ? words.none
+        : `${entry.power.name} ${formatPower(entry.power.powerW)}`;
+    case 'name':
+      return entry.shown;
+  }
+}
