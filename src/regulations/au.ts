@@ -144,7 +144,8 @@ export const australia: Country = {
   offsets: [
     ...uhfCbOffsets,
     shift('2 m', '146.600', '147.000', ['-0.6']),
-    shift('2 m', '147.000001', '147.400', ['0.6']),
+    shift('2 m', '147.000', '147.000', ['-0.6']),
+    shift('2 m', '147.000', '147.400', ['0.6']),
     shift('70 cm', '438.000', '440.000', ['-5', '-7']),
   ],
   channels: [...uhfCbChannels, ...hfCbChannels],
