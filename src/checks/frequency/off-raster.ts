@@ -1,0 +1,47 @@
+import { formatFrequency, formatSpacing } from '../../radio/format-quantity.ts';
+import { sourceOf } from '../../regulations/law.ts';
+import { rastersAt } from '../../regulations/usual-offset.ts';
+import { plannedSignals } from '../planned-signals.ts';
+import { rule } from '../rule.ts';
+
+/** Channels of a band stand on a grid; one between two of them is a slip, or disturbs both neighbours. */
+export const frequencyOffRaster = rule({
+  id: 'frequency/off-raster',
+  severity: 'note',
+  basis: 'band plan',
+  looksFor:
+    'A channel or repeater output that stands on none of the published channel rasters of its segment.',
+  why: 'Coordinators place stations on a raster so that neighbours do not overlap. A frequency between two places of it is often a mistyped digit.',
+  mend: 'Look at the figure again; take the nearest frequency of the raster if it was chosen freely.',
+  sources: [{ document: 'Band plans and channel lists of regional frequency coordinators' }],
+  bad: `
+channels:
+  1: { name: GAP, repeater: gap }
+  3: { name: SIMP, simplex: 146.557, width: 25 } # finding`,
+  good: `
+channels:
+  1: { name: GAP, repeater: gap }
+  3: { name: SIMP, simplex: 146.550, width: 25 }`,
+  *check(context) {
+    const { law } = context;
+    for (const { answer, at, part, frequencyHz, on } of plannedSignals(context)) {
+      if (part === 'packet station' || part === 'input' || !answer.may) continue;
+      if (on.mode !== 'fm' || on.published) continue;
+      const rasters = rastersAt(law, frequencyHz);
+      const [first] = rasters;
+      if (!first || rasters.some(({ fits }) => fits)) continue;
+      const near = rasters
+        .flatMap(({ row }) =>
+          row.stepsHz.map((step) => row.fromHz + Math.round((frequencyHz - row.fromHz) / step) * step),
+        )
+        .toSorted((a, b) => Math.abs(a - frequencyHz) - Math.abs(b - frequencyHz))[0];
+      const steps = [...new Set(rasters.flatMap(({ row }) => row.stepsHz))].map(formatSpacing).join(' or ');
+      yield {
+        at,
+        message: `${formatFrequency(frequencyHz)} MHz stands between the channels, which go in steps of ${steps} here; the nearest is ${formatFrequency(near ?? frequencyHz)} MHz.`,
+        ...(near !== undefined && { suggestion: formatFrequency(near) }),
+        source: sourceOf(law, first.row),
+      };
+    }
+  },
+});

@@ -1,0 +1,111 @@
+/**
+ * Who needs which channel, and what stands in the way: a member called in a check-in, calling the roll, or
+ * on a ladder must be able to transmit there; a member of a listening watch must be able to hear it.
+ */
+import type { ChannelParticulars } from '../consequences/channel-particulars.ts';
+import type { Consequences } from '../consequences/consequences.ts';
+import type { Use, UseReason, UseReasonCode } from '../consequences/use.ts';
+import type { PlanPath } from '../findings/finding.ts';
+import type { Member, Radio } from '../plan/model.ts';
+import { refusedSlots } from './planned-signals.ts';
+import type { RuleContext } from './rule.ts';
+
+export interface Need {
+  readonly member: string;
+  readonly slot: number;
+  readonly transmits: boolean;
+  /** What asks for it: `Morning check-in`, and where that is written. */
+  readonly because: string;
+  readonly at: PlanPath;
+  /** Where the member stands as net control on this channel, if anywhere. */
+  readonly controlAt?: PlanPath;
+}
+
+export interface Shortfall {
+  readonly need: Need;
+  readonly member: Member;
+  readonly on: ChannelParticulars;
+  /** Of the member's radios the one that comes nearest. */
+  readonly radio: Radio;
+  readonly reasons: readonly UseReason[];
+  /** What is in the way before all else; a licence goes before a radio. */
+  readonly cause: UseReason;
+}
+
+/** How far a radio or a member is from what is needed; what is not listed is a matter of licence or law. */
+const farness: Partial<Record<UseReasonCode, number>> = {
+  'receive-range': 9,
+  'transmit-range': 8,
+  mode: 7,
+  'not-certified': 6,
+  memory: 5,
+  'receive-step': 4,
+  'transmit-step': 4,
+  width: 3,
+  tone: 3,
+  power: 2,
+};
+
+const known = new WeakMap<Consequences, readonly Shortfall[]>();
+
+/** Needs that are not met, one a member and channel; channels that nobody may use at all are left to the rules about them. */
+export function shortfalls(context: RuleContext): readonly Shortfall[] {
+  const { plan, consequences } = context;
+  const found = known.get(consequences);
+  if (found) return found;
+  const refused = refusedSlots(context);
+  const short = needs(context).flatMap((need): Shortfall[] => {
+    const member = plan.members.get(need.member);
+    const on = consequences.channels.get(need.slot);
+    if (!member || !on || refused.has(need.slot)) return [];
+    const best = consequences.best(need.member, need.slot);
+    if (!best || best.may === 'transmit' || (!need.transmits && best.may === 'listen only')) return [];
+    const nearest = member.radios
+      .flatMap((id) => {
+        const radio = plan.radios.get(id);
+        const use = consequences.use(need.member, id, need.slot);
+        return radio && use ? [{ radio, use }] : [];
+      })
+      .toSorted((a, b) => distance(a.use) - distance(b.use))[0];
+    const reasons = nearest?.use.reasons ?? [];
+    const cause =
+      reasons.find(({ code }) => farness[code] === undefined) ??
+      reasons.toSorted((a, b) => (farness[b.code] ?? 0) - (farness[a.code] ?? 0))[0];
+    return nearest && cause ? [{ need, member, on, radio: nearest.radio, reasons, cause }] : [];
+  });
+  known.set(consequences, short);
+  return short;
+}
+
+function distance(use: Use): number {
+  return Math.max(...use.reasons.map(({ code }) => farness[code] ?? 1));
+}
+
+/** One a member and channel; of several that ask the same, a turn as net control first, then transmitting, then the earlier. */
+function needs({ plan, consequences }: RuleContext): readonly Need[] {
+  const all = new Map<string, Need>();
+  const add = (need: Need) => {
+    const key = `${need.member} ${need.slot}`;
+    const before = all.get(key);
+    if (!before || weight(need) > weight(before)) all.set(key, need);
+  };
+  for (const { id, name, channel: slot, listen, who, control } of plan.checkIns.values()) {
+    const asked = { slot, because: name, at: ['check-ins', id, 'channel'], transmits: !listen };
+    for (const [index, member] of listen ? [] : control.entries())
+      add({ ...asked, member, controlAt: ['check-ins', id, 'control', index] });
+    for (const member of consequences.membersOf(who)) add({ ...asked, member });
+  }
+  for (const { id, name, who, rungs } of plan.ladders.values()) {
+    for (const [index, { channel: slot }] of rungs.entries()) {
+      if (slot === undefined) continue;
+      const at = ['fallbacks', id, 'rungs', index, 'channel'];
+      for (const member of consequences.membersOf(who))
+        add({ member, slot, because: name, at, transmits: true });
+    }
+  }
+  return [...all.values()];
+}
+
+function weight({ transmits, controlAt }: Need): number {
+  return (controlAt ? 2 : 0) + (transmits ? 1 : 0);
+}

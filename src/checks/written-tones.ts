@@ -1,0 +1,29 @@
+/** Every tone a plan writes, where it is written and the frequency it rides on. */
+import type { Consequences } from '../consequences/consequences.ts';
+import type { PlanPath } from '../findings/finding.ts';
+import type { Plan } from '../plan/model.ts';
+import type { Tone } from '../radio/tone.ts';
+
+export interface WrittenTone {
+  readonly at: PlanPath;
+  readonly tone: Tone;
+  /** Whose it is: `Gap repeater`, `SIMP 1`. */
+  readonly name: string;
+  /** Absent where the channel's figures cannot be found. */
+  readonly frequencyHz?: number;
+}
+
+export function* writtenTones(plan: Plan, consequences: Consequences): Generator<WrittenTone> {
+  for (const { id, name, tone, outputTone, inputHz, outputHz } of plan.repeaters.values()) {
+    if (tone) yield { at: ['repeaters', id, 'tone'], tone, name, frequencyHz: inputHz };
+    if (outputTone)
+      yield { at: ['repeaters', id, 'output-tone'], tone: outputTone, name, frequencyHz: outputHz };
+  }
+  for (const { slot, name, tone, receiveTone } of plan.channels.values()) {
+    const on = consequences.channels.get(slot);
+    const sent = on?.transmitHz !== undefined && { frequencyHz: on.transmitHz };
+    const heard = on && { frequencyHz: on.receiveHz };
+    if (tone) yield { at: ['channels', slot, 'tone'], tone, name, ...sent };
+    if (receiveTone) yield { at: ['channels', slot, 'receive-tone'], tone: receiveTone, name, ...heard };
+  }
+}
