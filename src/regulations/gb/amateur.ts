@@ -104,10 +104,10 @@ export const amateurPower: readonly PowerRow[] = [
   ...power('144', '146', [25, 100, 1000], 'uk-guide'),
   { ...forty, measure: 'output', maxW: 25, classes: ['foundation'] },
   { ...forty, maxW: 40, classes: ['intermediate', 'full'] },
-  ...power('432', '440', [25, 100, 400], 'uk-guide', {
-    fromMemory: true,
-    note: 'Full: 400 W is from memory; the guide prints 1000 W.',
-  }),
+  ...power('432', '440', [25, 100, 400], 'uk-guide').map((row) =>
+    // Only the figure of Full is remembered; the guide contradicts the regulator's general rule there.
+    row.maxW === 400 ? { ...row, fromMemory: true as const, note: 'The guide prints 1000 W.' } : row,
+  ),
   {
     service: 'amateur',
     fromHz: mhz('1240'),
