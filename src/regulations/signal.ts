@@ -4,6 +4,7 @@ import type { Span } from './country.ts';
 export interface Signal {
   /** The carrier; for single sideband the suppressed one, which is what the dial shows. */
   readonly frequencyHz: number;
+  /** Whole hertz. */
   readonly widthHz: number;
   /** The side of the carrier the signal lies on. Absent: half on each side. */
   readonly sideband?: 'upper' | 'lower';
