@@ -16,6 +16,15 @@ import { channelPacketUsedForVoice } from './channel/packet-used-for-voice.ts';
 import { channelPrimaryHardToReach } from './channel/primary-hard-to-reach.ts';
 import { channelSameName } from './channel/same-name.ts';
 import { channelUnused } from './channel/unused.ts';
+import { checkInClockChange } from './check-in/clock-change.ts';
+import { checkInControlMissing } from './check-in/control-missing.ts';
+import { checkInLongerThanGap } from './check-in/longer-than-gap.ts';
+import { checkInMissedLadderMissing } from './check-in/missed-ladder-missing.ts';
+import { checkInOverlap } from './check-in/overlap.ts';
+import { checkInRollCallOnListenChannel } from './check-in/roll-call-on-listen-channel.ts';
+import { checkInSeriesOver } from './check-in/series-over.ts';
+import { checkInUtcAndLocalMix } from './check-in/utc-and-local-mix.ts';
+import { checkInWatchWithoutEnd } from './check-in/watch-without-end.ts';
 import { frequencyAdvisoryPlace } from './frequency/advisory-place.ts';
 import { frequencyClosedPlace } from './frequency/closed-place.ts';
 import { frequencyEdgeSpill } from './frequency/edge-spill.ts';
@@ -25,6 +34,15 @@ import { frequencyListenOnlyTransmitted } from './frequency/listen-only-transmit
 import { frequencyOffRaster } from './frequency/off-raster.ts';
 import { frequencyOutputOutsideBand } from './frequency/output-outside-band.ts';
 import { frequencyOutsideAllocation } from './frequency/outside-allocation.ts';
+import { licenceAuthorityMissing } from './licence/authority-missing.ts';
+import { licenceCallMalformed } from './licence/call-malformed.ts';
+import { licenceCallMissing } from './licence/call-missing.ts';
+import { licenceClassMissing } from './licence/class-missing.ts';
+import { licenceClassUnknown } from './licence/class-unknown.ts';
+import { licenceExpired } from './licence/expired.ts';
+import { licenceExpiresSoon } from './licence/expires-soon.ts';
+import { licenceFamilySharedOddly } from './licence/family-shared-oddly.ts';
+import { licenceMissing } from './licence/missing.ts';
 import { memberContactNotGiven } from './member/contact-not-given.ts';
 import { memberHoldsNothing } from './member/holds-nothing.ts';
 import { memberNoCheckIn } from './member/no-check-in.ts';
@@ -46,6 +64,9 @@ import { planEffectiveAfterReview } from './plan/effective-after-review.ts';
 import { planReviewMissing } from './plan/review-missing.ts';
 import { planReviewPast } from './plan/review-past.ts';
 import { planZoneUnknown } from './plan/zone-unknown.ts';
+import { privilegeControlOperatorLacks } from './privilege/control-operator-lacks.ts';
+import { privilegeNobodyMayTransmit } from './privilege/nobody-may-transmit.ts';
+import { privilegeOutsideClass } from './privilege/outside-class.ts';
 import { referenceUnknown } from './reference/unknown.ts';
 import type { Rule } from './rule.ts';
 import { teamEmpty } from './team/empty.ts';
@@ -71,6 +92,15 @@ export const allRules: readonly Rule[] = [
   channelPrimaryHardToReach,
   channelSameName,
   channelUnused,
+  checkInClockChange,
+  checkInControlMissing,
+  checkInLongerThanGap,
+  checkInMissedLadderMissing,
+  checkInOverlap,
+  checkInRollCallOnListenChannel,
+  checkInSeriesOver,
+  checkInUtcAndLocalMix,
+  checkInWatchWithoutEnd,
   frequencyAdvisoryPlace,
   frequencyClosedPlace,
   frequencyEdgeSpill,
@@ -80,6 +110,15 @@ export const allRules: readonly Rule[] = [
   frequencyOffRaster,
   frequencyOutputOutsideBand,
   frequencyOutsideAllocation,
+  licenceAuthorityMissing,
+  licenceCallMalformed,
+  licenceCallMissing,
+  licenceClassMissing,
+  licenceClassUnknown,
+  licenceExpired,
+  licenceExpiresSoon,
+  licenceFamilySharedOddly,
+  licenceMissing,
   memberContactNotGiven,
   memberHoldsNothing,
   memberNoCheckIn,
@@ -101,6 +140,9 @@ export const allRules: readonly Rule[] = [
   planReviewMissing,
   planReviewPast,
   planZoneUnknown,
+  privilegeControlOperatorLacks,
+  privilegeNobodyMayTransmit,
+  privilegeOutsideClass,
   referenceUnknown,
   teamEmpty,
   teamMemberTwice,
