@@ -1,9 +1,10 @@
 /** Sets blocks into a panel of fixed size, as large as fits, and says what would fit where they do not. */
+import type { Cuts } from './chunks.ts';
 import type { Block } from './content.ts';
 import { layBlocks } from './lay-blocks.ts';
 import { stack } from './lay-text.ts';
 import type { Measure } from './measure.ts';
-import type { Item } from './page.ts';
+import { type Item, moved } from './page.ts';
 import { addNode, heightOf, type Notes, newNotes, pointsPerMm, type Setting, type Slab } from './slab.ts';
 
 /** Room for type, without the margins. */
@@ -20,7 +21,7 @@ export interface Sizes {
 /** Sizes are tried in steps of a quarter point, finer than the eye tells apart. */
 const stepPt = 0.25;
 
-function panelSetting(measure: Measure, sizePt: number, toPt: number, notes: Notes): Setting {
+function panelSetting(measure: Measure, sizePt: number, toPt: number, notes: Notes, cuts: Cuts): Setting {
   return {
     measure,
     sizePt,
@@ -30,58 +31,96 @@ function panelSetting(measure: Measure, sizePt: number, toPt: number, notes: Not
     cellPadEm: 0.3,
     headingSizes: [1.3, 1.12, 1, 1],
     notes,
+    cuts,
   };
 }
 
-/** The largest size at which the blocks fit the room, if there is one. */
-export function fittingSize(
+/** The blocks laid at one size, with notes of their own: the structure begins with the panel itself. */
+interface Trial {
+  readonly sizePt: number;
+  readonly slabs: readonly Slab[];
+  readonly notes: Notes;
+  readonly fits: boolean;
+}
+
+function layAt(
+  sizePt: number,
   blocks: readonly Block[],
   room: Room,
   sizes: Sizes,
   measure: Measure,
-): number | undefined {
-  for (let sizePt = sizes.fromPt; sizePt >= sizes.toPt - 1e-9; sizePt -= stepPt) {
-    const notes = newNotes();
-    const setting = panelSetting(measure, sizePt, sizes.toPt, notes);
-    const slabs = layBlocks(blocks, room.widthPt, setting, addNode(setting, 'Sect', undefined));
-    if (notes.overflows.length === 0 && heightOf(slabs) <= room.heightPt + 0.01) return sizePt;
+  cuts: Cuts = new Map(),
+): Trial {
+  const notes = newNotes();
+  const setting = panelSetting(measure, sizePt, sizes.toPt, notes, cuts);
+  const slabs = layBlocks(blocks, room.widthPt, setting, addNode(setting, 'Sect', undefined));
+  return {
+    sizePt,
+    slabs,
+    notes,
+    fits: notes.overflows.length === 0 && heightOf(slabs) <= room.heightPt + 0.01,
+  };
+}
+
+/** The largest size that fits, found by halving, since smaller type never needs more room; else the smallest. */
+function bestTrial(blocks: readonly Block[], room: Room, sizes: Sizes, measure: Measure): Trial {
+  const cuts: Cuts = new Map();
+  const largest = layAt(sizes.fromPt, blocks, room, sizes, measure, cuts);
+  if (largest.fits || sizes.fromPt === sizes.toPt) return largest;
+  let best = layAt(sizes.toPt, blocks, room, sizes, measure, cuts);
+  if (!best.fits) return best;
+  let tooLarge = Math.ceil((sizes.fromPt - sizes.toPt) / stepPt);
+  for (let fitting = 0; tooLarge - fitting > 1; ) {
+    const middle = Math.floor((fitting + tooLarge) / 2);
+    const trial = layAt(sizes.toPt + middle * stepPt, blocks, room, sizes, measure, cuts);
+    if (trial.fits) {
+      best = trial;
+      fitting = middle;
+    } else tooLarge = middle;
   }
-  return undefined;
+  return best;
 }
 
 /**
- * The items of a panel, from its top left corner. If the blocks do not fit even at the smallest size, the
+ * The items of a panel whose room begins at (left, top). If the blocks do not fit even at the smallest size, the
  * overflow is noted in `notes`, what fits is set, and a row of triangles at the foot shows that more was meant.
  */
 export function fitPanel(
-  what: string,
-  blocks: readonly Block[],
-  room: Room,
+  panel: {
+    readonly what: string;
+    readonly blocks: readonly Block[];
+    readonly room: Room;
+    readonly left: number;
+    readonly top: number;
+  },
   sizes: Sizes,
   measure: Measure,
   notes: Notes,
   parent: number,
   larger: readonly { readonly name: string; readonly room: Room }[],
-): { readonly items: readonly Item[]; readonly sizePt: number } {
-  const sizePt = fittingSize(blocks, room, sizes, measure) ?? sizes.toPt;
-  const trial = newNotes();
-  const setting = panelSetting(measure, sizePt, sizes.toPt, { ...notes, overflows: trial.overflows });
-  const part = addNode(setting, 'Sect', parent);
-  const slabs = layBlocks(blocks, room.widthPt, setting, part);
-  notes.smallest = Math.min(notes.smallest, setting.notes.smallest);
-  for (const overflow of trial.overflows)
-    notes.overflows.push({ ...overflow, what: `${overflow.what} of ${what}` });
-  const needed = heightOf(slabs);
-  if (needed <= room.heightPt + 0.01) return { items: stack(slabs).items, sizePt };
-  const neededMm = Math.ceil(needed / pointsPerMm);
-  const availableMm = Math.floor(room.heightPt / pointsPerMm);
+): readonly Item[] {
+  const { what, blocks, room, left, top } = panel;
+  const best = bestTrial(blocks, room, sizes, measure);
+  const nodes = notes.structure.length;
+  for (const node of best.notes.structure)
+    notes.structure.push({ ...node, parent: node.parent === undefined ? parent : node.parent + nodes });
+  for (const [character, text] of best.notes.missing)
+    if (!notes.missing.has(character)) notes.missing.set(character, text);
+  for (const overflow of best.notes.overflows)
+    notes.overflows.push({ ...overflow, what: `${what}: ${overflow.what}` });
+  notes.smallest = Math.min(notes.smallest, best.notes.smallest);
+  const needed = heightOf(best.slabs);
+  if (needed <= room.heightPt + 0.01) return stack(best.slabs, left, top, nodes).items;
   notes.overflows.push({
     what,
-    neededMm,
-    availableMm,
+    neededMm: Math.ceil(needed / pointsPerMm),
+    availableMm: Math.floor(room.heightPt / pointsPerMm),
     wouldFit: wouldFit(blocks, room, sizes, measure, larger, needed),
   });
-  return { items: [...stack(whatFits(slabs, room.heightPt - 5)).items, ...moreMarks(room)], sizePt };
+  return [
+    ...stack(whatFits(best.slabs, room.heightPt - 5), left, top, nodes).items,
+    ...moreMarks(room).map((item) => moved(item, left, top)),
+  ];
 }
 
 function wouldFit(
@@ -92,7 +131,7 @@ function wouldFit(
   larger: readonly { readonly name: string; readonly room: Room }[],
   needed: number,
 ): string {
-  const size = larger.find((candidate) => fittingSize(blocks, candidate.room, sizes, measure) !== undefined);
+  const size = larger.find((candidate) => layAt(sizes.toPt, blocks, candidate.room, sizes, measure).fits);
   const lines = Math.ceil((needed - room.heightPt) / (sizes.toPt * 1.2));
   const drop = `take out ${lines} line${lines === 1 ? '' : 's'} of ${sizes.toPt} pt`;
   return size === undefined

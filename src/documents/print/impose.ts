@@ -6,7 +6,7 @@
  * turns like a page. The paper of an ID-1 card is smaller than ISO/IEC 7810 says by the sealed edge of the
  * film, so that the laminated card has the size of a bank card. Crop marks stand outside the trim.
  */
-import type { Block, Card, CardDocument, CardSize, Flip } from './content.ts';
+import type { Card, CardDocument, CardSize, Flip } from './content.ts';
 import { fitPanel, type Room } from './fit-panel.ts';
 import { layText } from './lay-text.ts';
 import type { Measure } from './measure.ts';
@@ -153,12 +153,20 @@ export function impose(
     cellPadEm: 0,
     headingSizes: [1, 1, 1, 1],
     notes,
+    cuts: new Map(),
   };
   const root = addNode(setting, 'Document', undefined);
   const larger = largerThan(content.cardSize);
-  const side = (card: Card, name: 'front' | 'back', blocks: readonly Block[]): readonly Item[] =>
-    fitPanel(`card ${card.id}, ${name}`, blocks, panelRoom(format), content, measure, notes, root, larger)
-      .items;
+  const room = panelRoom(format);
+  const side = (card: Card, name: 'front' | 'back', left = margin): readonly Item[] =>
+    fitPanel(
+      { what: `card ${card.id}, ${name}`, blocks: card[name], room, left, top: margin },
+      content,
+      measure,
+      notes,
+      root,
+      larger,
+    );
 
   const pages: Page[] = [];
   for (let from = 0; from < content.cards.length; from += grid.slots.length) {
@@ -168,18 +176,20 @@ export function impose(
     cards.forEach((card, index) => {
       const slot = grid.slots[index];
       if (slot === undefined) return;
-      const front = side(card, 'front', card.front).map((item) => moved(item, margin, margin));
-      const back = side(card, 'back', card.back).map((item) => moved(item, margin, margin));
       if (format.panels === 2) {
         // Folded with the print outwards, the right half is the front and the left half its back.
         const half = (format.paperWidthMm / 2) * pointsPerMm;
+        const front = side(card, 'front', half + margin);
+        const back = side(card, 'back');
         fronts.push(
-          group(slot, [...front.map((item) => moved(item, half, 0)), ...back], format, grid.turned ? 90 : 0),
+          group(slot, [...front, ...back], format, grid.turned ? 90 : 0),
           ...cutMarks(slot, format, grid.turned),
         );
         fronts.push(...slotName(slot, `${card.id}`, measure, format));
         return;
       }
+      const front = side(card, 'front');
+      const back = side(card, 'back');
       const reverse = behind(slot, paper, content.flip);
       fronts.push(
         group(slot, front, format, grid.turned ? 90 : 0),
@@ -283,6 +293,7 @@ function slotName(slot: Slot, name: string, measure: Measure, format: CardFormat
     cellPadEm: 0,
     headingSizes: [1, 1, 1, 1],
     notes: newNotes(),
+    cuts: new Map(),
   };
   const [line] = layText(
     [{ kind: 'text', text: name, strong: false, code: false, whole: true }],
@@ -307,7 +318,7 @@ function sheetFoot(
   const left = (sheetMarginMm + 3) * mm;
   const y = paper.heightPt - (sheetMarginMm + 2) * mm;
   const items: Item[] = [...ruler(left, y, 50, true)];
-  const plain = { ...setting, notes: newNotes() };
+  const plain = { ...setting, notes: newNotes(), cuts: new Map() };
   const [label] = layText(
     [{ kind: 'text', text: '50 mm', strong: false, code: false, whole: true }],
     20 * mm,

@@ -41,6 +41,7 @@ function layOutPages(content: PagedDocument, measure: Measure): LaidOut {
     cellPadEm: 0.5,
     headingSizes: [1.7, 1.35, 1.15, 1],
     notes,
+    cuts: new Map(),
   };
   const paper = papers[content.paper];
   const widthPt = paper.widthPt - 2 * marginPt;

@@ -73,16 +73,17 @@ export function noteTooWide(setting: Setting, what: string, neededPt: number, av
   });
 }
 
-/** Slabs stacked into one. */
+/** Slabs stacked into one, its top left corner at dx, dy; `nodes` as in {@link moved}. */
 export function stack(
   slabs: readonly Slab[],
   dx = 0,
   dy = 0,
+  nodes = 0,
 ): { readonly items: Item[]; readonly heightPt: number } {
   const items: Item[] = [];
   let y = dy;
   for (const slab of slabs) {
-    for (const item of slab.items) items.push(moved(item, dx, y));
+    for (const item of slab.items) items.push(moved(item, dx, y, nodes));
     y += slab.heightPt;
   }
   return { items, heightPt: y - dy };

@@ -32,6 +32,8 @@ export interface Measure {
 
 export function measureWith(fonts: Fonts): Measure {
   const widths = new Map<FontName, Map<string, number>>();
+  const none: readonly number[] = [];
+  const zeros = new Map<string, readonly number[]>();
   const cut = new Map<string, { pieces: readonly Piece[]; missing: readonly string[] }>();
   return {
     pieces(text, strong, code) {
@@ -58,19 +60,28 @@ export function measureWith(fonts: Fonts): Measure {
     },
     heights: (font) => fonts.font(font),
     zeros(text, name) {
-      if (!text.includes('0')) return [];
-      const font = fonts.font(name);
-      const middles: number[] = [];
-      const half = font.glyph(0x30).advance / 2;
-      let x = 0;
-      const steps = advances(font, text);
-      [...text].forEach((character, index) => {
-        if (character === '0') middles.push(x + half);
-        x += steps[index] ?? 0;
-      });
-      return middles;
+      if (!text.includes('0')) return none;
+      const key = `${name} ${text}`;
+      let found = zeros.get(key);
+      if (found === undefined) {
+        found = middlesOfZeros(fonts.font(name), text);
+        zeros.set(key, found);
+      }
+      return found;
     },
   };
+}
+
+function middlesOfZeros(font: OpenFont, text: string): number[] {
+  const middles: number[] = [];
+  const half = font.glyph(0x30).advance / 2;
+  const steps = advances(font, text);
+  let x = 0;
+  [...text].forEach((character, index) => {
+    if (character === '0') middles.push(x + half);
+    x += steps[index] ?? 0;
+  });
+  return middles;
 }
 
 /** The way from each character to the next, kerning included, as parts of the type size. */

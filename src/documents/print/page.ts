@@ -124,13 +124,18 @@ export interface LaidOut {
   readonly smallestPt: number;
 }
 
-/** The item moved; a new value. */
-export function moved(item: Item, dx: number, dy: number): Item {
-  switch (item.kind) {
-    case 'line':
-    case 'polygon':
-      return { ...item, points: item.points.map(([x, y]) => [x + dx, y + dy] as const) };
-    default:
-      return { ...item, x: item.x + dx, y: item.y + dy };
-  }
+/** The item moved; a new value unless it stays where it is. With `nodes`, its part is that many further on in the structure. */
+export function moved(item: Item, dx: number, dy: number, nodes = 0): Item {
+  if (dx === 0 && dy === 0 && nodes === 0) return item;
+  if (item.kind === 'group')
+    return {
+      ...item,
+      x: item.x + dx,
+      y: item.y + dy,
+      items: nodes === 0 ? item.items : item.items.map((inner) => moved(inner, 0, 0, nodes)),
+    };
+  const node = item.node === undefined ? {} : { node: item.node + nodes };
+  if (item.kind === 'line' || item.kind === 'polygon')
+    return { ...item, points: item.points.map(([x, y]) => [x + dx, y + dy] as const), ...node };
+  return { ...item, x: item.x + dx, y: item.y + dy, ...node };
 }

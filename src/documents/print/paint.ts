@@ -8,7 +8,7 @@
  * Text operators are written here rather than through pdfkit's `text()`, which measures each text again:
  * that would cost more than all the rest. What this needs of pdfkit's inside is {@link Inside}.
  */
-import type { FontName, FontSource, Fonts } from './fonts.ts';
+import type { FontName, FontSource, Fonts, OpenFont } from './fonts.ts';
 import { advances } from './measure.ts';
 import type {
   CircleItem,
@@ -73,6 +73,8 @@ interface Painter {
   readonly elements: (StructureElement | undefined)[];
   readonly fonts: Fonts;
   readonly embedded: Map<FontName, EmbeddedFont>;
+  /** Texts already turned into glyphs. */
+  readonly shown: Map<string, string>;
   /** What the text being drawn belongs to: a part of the structure, an artifact, or nothing yet. */
   open: number | 'artifact' | undefined;
 }
@@ -113,6 +115,7 @@ export async function paint(laid: LaidOut, options: PaintOptions): Promise<Uint8
     elements: [],
     fonts: options.fonts,
     embedded: new Map(),
+    shown: new Map(),
     open: undefined,
   };
   const root = elementOf(painter, 0);
@@ -248,10 +251,24 @@ function drawText(painter: Painter, item: TextItem): void {
     painter.embedded.set(item.font, embedded);
   }
   painter.document.page.fonts[embedded.id] ??= embedded.ref();
-  const steps = advances(open, item.text);
-  let shown = '<';
+  const key = `${embedded.id} ${item.text}`;
+  let shown = painter.shown.get(key);
+  if (shown === undefined) {
+    shown = encode(open, embedded, item.text);
+    painter.shown.set(key, shown);
+  }
+  // The page's y runs down; the letters' own matrix turns them upright again.
+  let content = `BT /${embedded.id} ${n(item.sizePt)} Tf 1 0 0 -1 ${n(item.x)} ${n(item.y)} Tm [<${shown}>] TJ ET`;
+  for (const middle of item.zeros) content += `\n${zeroStroke(item.x + middle, item.y, item.sizePt)}`;
+  painter.document.addContent(content);
+}
+
+/** The glyphs of a text and what they are set closer by, as `TJ` takes them; each glyph joins the embedded font. */
+function encode(open: OpenFont, embedded: EmbeddedFont, text: string): string {
+  const steps = advances(open, text);
+  let shown = '';
   let index = 0;
-  for (const character of item.text) {
+  for (const character of text) {
     const codePoint = character.codePointAt(0) ?? 0;
     const { id, advance } = open.glyph(codePoint);
     const glyph = embedded.subset.includeGlyph(id);
@@ -262,10 +279,7 @@ function drawText(painter: Painter, item: TextItem): void {
     if (kern !== 0) shown += `> ${n(-kern * 1000)} <`;
     index += 1;
   }
-  // The page's y runs down; the letters' own matrix turns them upright again.
-  let content = `BT /${embedded.id} ${n(item.sizePt)} Tf 1 0 0 -1 ${n(item.x)} ${n(item.y)} Tm [${shown}>] TJ ET`;
-  for (const middle of item.zeros) content += `\n${zeroStroke(item.x + middle, item.y, item.sizePt)}`;
-  painter.document.addContent(content);
+  return shown;
 }
 
 /** A stroke inside the zero, clear of its outline, so that it is neither an O nor an Ø. */

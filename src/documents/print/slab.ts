@@ -3,6 +3,7 @@
  * the other. A line of a paragraph is a slab, and so is a row of a table. Where a page may end is written
  * on the slabs, so filling pages ({@link ./fill-pages.ts}) knows nothing of blocks.
  */
+import type { Cuts } from './chunks.ts';
 import type { Measure } from './measure.ts';
 import type { Item, Overflow, Role, StructureNode } from './page.ts';
 
@@ -34,6 +35,7 @@ export interface Setting {
   readonly cellPadEm: number;
   readonly headingSizes: readonly [number, number, number, number];
   readonly notes: Notes;
+  readonly cuts: Cuts;
 }
 
 /** What layout notes down beside the slabs. */

@@ -37,6 +37,7 @@ export function layTestSheet(sheet: TestSheet, measure: Measure, imposition: Imp
     cellPadEm: 0,
     headingSizes: [1, 1, 1, 1],
     notes,
+    cuts: new Map(),
   };
   const root = addNode(setting, 'Document', undefined);
   const spots = [0.15, 0.85].flatMap((across) =>

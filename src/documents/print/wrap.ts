@@ -2,30 +2,17 @@
  * Breaks words into lines. Lines break at spaces only; a figure, a code or any word with a digit in it is
  * never broken, because half a frequency reads as another one. What is too wide is said, not cut.
  */
-import type { Inline, MarkShape } from './content.ts';
+import { type Atom, type Chunk, chunksOf, extentOf } from './chunks.ts';
+import type { Inline } from './content.ts';
 import { drawMark } from './draw-mark.ts';
 import type { FontName } from './fonts.ts';
 import type { Item } from './page.ts';
-import { addNode, pointsPerMm, type Setting } from './slab.ts';
+import { addNode, type Setting } from './slab.ts';
 
 /** A line with its items on a baseline of 0, starting at x 0. */
 export interface Line {
   readonly items: readonly Item[];
   readonly widthPt: number;
-}
-
-type Atom =
-  | { readonly kind: 'text'; readonly text: string; readonly font: FontName; readonly pageOf?: string }
-  | { readonly kind: 'tick' }
-  | { readonly kind: 'blank'; readonly widthPt: number }
-  | { readonly kind: 'mark'; readonly shape: MarkShape; readonly says: string };
-
-/** Atoms that stay together, and whether a space or the end of a line follows. */
-interface Chunk {
-  readonly atoms: Atom[];
-  readonly mayBreak: boolean;
-  space: boolean;
-  lineEnds: boolean;
 }
 
 /** Lines no wider than `widthPt`, except where one unbreakable word is; `tooWide` is then the width it needs. */
@@ -50,17 +37,17 @@ export function wrap(
     current = [];
     width = 0;
   };
-  const queue = chunksOf(inline, setting, options.strong ?? false);
+  let queue = chunksOf(inline, setting, options.strong ?? false);
   for (let index = 0; index < queue.length; index += 1) {
     const chunk = queue[index];
     if (chunk === undefined) break;
-    const wide = chunkWidth(chunk, sizePt, setting);
+    const wide = chunk.em * sizePt + chunk.pt;
     const before = current.length > 0 && current.at(-1)?.space === true ? spaceEm * sizePt : 0;
     if (current.length > 0 && width + before + wide > widthPt + 0.01) endLine(false);
     if (wide > widthPt + 0.01) {
       const parts = chunk.mayBreak ? splitWord(chunk, widthPt, sizePt, setting) : undefined;
       if (parts !== undefined) {
-        queue.splice(index, 1, ...parts);
+        queue = queue.toSpliced(index, 1, ...parts);
         index -= 1;
         continue;
       }
@@ -86,69 +73,13 @@ export function widthsOf(
   let least = 0;
   let line = 0;
   for (const chunk of chunksOf(inline, setting, strong)) {
-    const wide = chunkWidth(chunk, sizePt, setting);
+    const wide = chunk.em * sizePt + chunk.pt;
     least = Math.max(least, wide);
     line += wide;
     natural = Math.max(natural, line);
     line = chunk.lineEnds ? 0 : line + (chunk.space ? space : 0);
   }
   return { natural, least };
-}
-
-function chunksOf(inline: readonly Inline[], setting: Setting, strong: boolean): Chunk[] {
-  const chunks: Chunk[] = [];
-  let open = false;
-  const put = (atom: Atom, mayBreak: boolean): void => {
-    const last = chunks.at(-1);
-    if (open && last !== undefined) {
-      last.atoms.push(atom);
-      if (!mayBreak) chunks[chunks.length - 1] = { ...last, mayBreak: false };
-    } else chunks.push({ atoms: [atom], mayBreak, space: false, lineEnds: false });
-    open = true;
-  };
-  const close = (how: 'space' | 'lineEnds'): void => {
-    const last = chunks.at(-1);
-    if (how === 'lineEnds' && (last === undefined || last.lineEnds))
-      chunks.push({ atoms: [], mayBreak: false, space: false, lineEnds: true });
-    else if (last !== undefined) last[how] = true;
-    open = false;
-  };
-  const words = (text: string, isStrong: boolean, code: boolean, mayBreak: boolean): void => {
-    const { pieces, missing } = setting.measure.pieces(text, isStrong, code);
-    for (const character of missing)
-      if (!setting.notes.missing.has(character)) setting.notes.missing.set(character, text);
-    for (const piece of pieces) put({ kind: 'text', ...piece }, mayBreak);
-  };
-  for (const item of inline) {
-    if (item.kind === 'text') {
-      if (item.whole) {
-        words(item.text, strong || item.strong, item.code, false);
-        continue;
-      }
-      item.text.split(/( +)/).forEach((part, index) => {
-        if (part === '') return;
-        if (index % 2 === 1) close('space');
-        else words(part, strong || item.strong, item.code, !/\d/.test(part));
-      });
-    } else if (item.kind === 'break') close('lineEnds');
-    else if (item.kind === 'tick') put({ kind: 'tick' }, false);
-    else if (item.kind === 'blank') put({ kind: 'blank', widthPt: item.widthMm * pointsPerMm }, false);
-    else if (item.kind === 'mark') put(item, false);
-    // Room for three figures; the number itself is known when all pages are filled.
-    else if (item.kind === 'page-of')
-      put({ kind: 'text', text: '000', font: strong ? 'bold' : 'regular', pageOf: item.id }, false);
-  }
-  return chunks;
-}
-
-function atomWidth(atom: Atom, sizePt: number, setting: Setting): number {
-  if (atom.kind === 'text') return setting.measure.widthEm(atom.text, atom.font) * sizePt;
-  if (atom.kind === 'blank') return atom.widthPt;
-  return (atom.kind === 'tick' ? 1.1 : 0.85) * sizePt;
-}
-
-function chunkWidth(chunk: Chunk, sizePt: number, setting: Setting): number {
-  return chunk.atoms.reduce((sum, atom) => sum + atomWidth(atom, sizePt, setting), 0);
 }
 
 /** A word too long for any line, cut after a hyphen or slash if that helps, else between letters. */
@@ -165,9 +96,13 @@ function splitWord(chunk: Chunk, widthPt: number, sizePt: number, setting: Setti
   }
   const cut = afterHyphen > 0 ? afterHyphen : fits;
   if (cut === 0) return undefined;
+  const part = (text: string): Pick<Chunk, 'atoms' | 'em'> => ({
+    atoms: [{ ...atom, text }],
+    em: setting.measure.widthEm(text, atom.font),
+  });
   return [
-    { ...chunk, atoms: [{ ...atom, text: letters.slice(0, cut).join('') }], space: false, lineEnds: false },
-    { ...chunk, atoms: [{ ...atom, text: letters.slice(cut).join('') }] },
+    { ...chunk, ...part(letters.slice(0, cut).join('')), space: false, lineEnds: false },
+    { ...chunk, ...part(letters.slice(cut).join('')) },
   ];
 }
 
@@ -213,7 +148,8 @@ function buildLine(
         continue;
       }
       flush();
-      const wide = atomWidth(atom, sizePt, setting);
+      const { em, pt } = extentOf(atom, measure);
+      const wide = em * sizePt + pt;
       items.push(...drawAtom(atom, x, wide, sizePt, setting, node));
       x += wide;
     }
