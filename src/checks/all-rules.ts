@@ -34,6 +34,19 @@ import { frequencyListenOnlyTransmitted } from './frequency/listen-only-transmit
 import { frequencyOffRaster } from './frequency/off-raster.ts';
 import { frequencyOutputOutsideBand } from './frequency/output-outside-band.ts';
 import { frequencyOutsideAllocation } from './frequency/outside-allocation.ts';
+import { ladderDigipeaterOffChannel } from './ladder/digipeater-off-channel.ts';
+import { ladderGradesOutOfOrder } from './ladder/grades-out-of-order.ts';
+import { ladderHangsOnOne } from './ladder/hangs-on-one.ts';
+import { ladderListenChannel } from './ladder/listen-channel.ts';
+import { ladderMailboxOffChannel } from './ladder/mailbox-off-channel.ts';
+import { ladderMeetWithoutTime } from './ladder/meet-without-time.ts';
+import { ladderNoEmergencyRung } from './ladder/no-emergency-rung.ts';
+import { ladderNoPrimaryRung } from './ladder/no-primary-rung.ts';
+import { ladderNoTime } from './ladder/no-time.ts';
+import { ladderReachMissing } from './ladder/reach-missing.ts';
+import { ladderReachNotOnChannel } from './ladder/reach-not-on-channel.ts';
+import { ladderReachSelfOnly } from './ladder/reach-self-only.ts';
+import { ladderSameChannelTwice } from './ladder/same-channel-twice.ts';
 import { licenceAuthorityMissing } from './licence/authority-missing.ts';
 import { licenceCallMalformed } from './licence/call-malformed.ts';
 import { licenceCallMissing } from './licence/call-missing.ts';
@@ -110,6 +123,19 @@ export const allRules: readonly Rule[] = [
   frequencyOffRaster,
   frequencyOutputOutsideBand,
   frequencyOutsideAllocation,
+  ladderDigipeaterOffChannel,
+  ladderGradesOutOfOrder,
+  ladderHangsOnOne,
+  ladderListenChannel,
+  ladderMailboxOffChannel,
+  ladderMeetWithoutTime,
+  ladderNoEmergencyRung,
+  ladderNoPrimaryRung,
+  ladderNoTime,
+  ladderReachMissing,
+  ladderReachNotOnChannel,
+  ladderReachSelfOnly,
+  ladderSameChannelTwice,
   licenceAuthorityMissing,
   licenceCallMalformed,
   licenceCallMissing,

@@ -109,3 +109,8 @@ function needs({ plan, consequences }: RuleContext): readonly Need[] {
 function weight({ transmits, controlAt }: Need): number {
   return (controlAt ? 2 : 0) + (transmits ? 1 : 0);
 }
+
+/** Whether what is in the way is a licence or a law, rather than what a radio can do. */
+export function isLegal({ code }: UseReason): boolean {
+  return farness[code] === undefined;
+}

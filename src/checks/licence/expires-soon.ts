@@ -1,0 +1,31 @@
+import { licencesOf } from '../licences-of.ts';
+import { commonPractice, rule } from '../rule.ts';
+
+/** Renewals take weeks; the group's own review date is the last day to think of one. */
+export const licenceExpiresSoon = rule({
+  id: 'licence/expires-soon',
+  severity: 'note',
+  basis: 'practice',
+  looksFor: 'A licence that ends while this revision of the plan is in use, before its review date.',
+  why: 'The cards would still be carried when their holder may no longer transmit.',
+  mend: 'Remind the member to renew in time, and enter the new date.',
+  sources: [commonPractice],
+  bad: `
+members:
+  ada: { name: Ada Example, licences: { amateur: { class: general, call: KX4XAA, expires: 2027-02-01 } }, radios: [handheld], at: base } # finding`,
+  good: `
+members:
+  ada: { name: Ada Example, licences: { amateur: { class: general, call: KX4XAA, expires: 2033-02-01 } }, radios: [handheld], at: base }`,
+  *check({ plan, law, today }) {
+    for (const { member, service, licence, at } of licencesOf(plan, law)) {
+      const { expires } = licence;
+      // Without a review date nobody has said how long the cards will be carried.
+      if (expires === undefined || plan.reviewBy === undefined) continue;
+      if (expires < plan.effective || expires < today || expires >= plan.reviewBy) continue;
+      yield {
+        at: [...at, 'expires'],
+        message: `${member.name}'s licence for the ${service.name} ends on ${expires}, before the plan is reviewed on ${plan.reviewBy}.`,
+      };
+    }
+  },
+});
