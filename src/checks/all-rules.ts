@@ -62,7 +62,10 @@ import { memberNoCheckIn } from './member/no-check-in.ts';
 import { memberNoLadder } from './member/no-ladder.ts';
 import { memberNoPlace } from './member/no-place.ts';
 import { memberNoRadio } from './member/no-radio.ts';
+import { offsetFixedByRule } from './offset/fixed-by-rule.ts';
 import { offsetUnusual } from './offset/unusual.ts';
+import { offsetWrongSign } from './offset/wrong-sign.ts';
+import { offsetZero } from './offset/zero.ts';
 import { packetCallMalformed } from './packet/call-malformed.ts';
 import { packetDigipeaterTwice } from './packet/digipeater-twice.ts';
 import { packetDigipeaterUnused } from './packet/digipeater-unused.ts';
@@ -81,7 +84,19 @@ import { privilegeControlOperatorLacks } from './privilege/control-operator-lack
 import { privilegeNobodyMayTransmit } from './privilege/nobody-may-transmit.ts';
 import { privilegeOutsideClass } from './privilege/outside-class.ts';
 import { referenceUnknown } from './reference/unknown.ts';
+import { repeaterCallMissing } from './repeater/call-missing.ts';
+import { repeaterForbiddenSegment } from './repeater/forbidden-segment.ts';
+import { repeaterPairReversed } from './repeater/pair-reversed.ts';
+import { repeaterUnused } from './repeater/unused.ts';
+import { repeaterWithoutTone } from './repeater/without-tone.ts';
 import type { Rule } from './rule.ts';
+import { serviceNotCertified } from './service/not-certified.ts';
+import { serviceRepeaterNotAllowed } from './service/repeater-not-allowed.ts';
+import { serviceRoleOnlyChannel } from './service/role-only-channel.ts';
+import { serviceStationNotAdmitted } from './service/station-not-admitted.ts';
+import { serviceStoreAndForwardNotAllowed } from './service/store-and-forward-not-allowed.ts';
+import { serviceUnknownService } from './service/unknown-service.ts';
+import { serviceWithoutFrequency } from './service/without-frequency.ts';
 import { teamEmpty } from './team/empty.ts';
 import { teamMemberTwice } from './team/member-twice.ts';
 import { trialInTheFuture } from './trial/in-the-future.ts';
@@ -151,7 +166,10 @@ export const allRules: readonly Rule[] = [
   memberNoLadder,
   memberNoPlace,
   memberNoRadio,
+  offsetFixedByRule,
   offsetUnusual,
+  offsetWrongSign,
+  offsetZero,
   packetCallMalformed,
   packetDigipeaterTwice,
   packetDigipeaterUnused,
@@ -170,6 +188,18 @@ export const allRules: readonly Rule[] = [
   privilegeNobodyMayTransmit,
   privilegeOutsideClass,
   referenceUnknown,
+  repeaterCallMissing,
+  repeaterForbiddenSegment,
+  repeaterPairReversed,
+  repeaterUnused,
+  repeaterWithoutTone,
+  serviceNotCertified,
+  serviceRepeaterNotAllowed,
+  serviceRoleOnlyChannel,
+  serviceStationNotAdmitted,
+  serviceStoreAndForwardNotAllowed,
+  serviceUnknownService,
+  serviceWithoutFrequency,
   teamEmpty,
   teamMemberTwice,
   trialInTheFuture,

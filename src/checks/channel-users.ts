@@ -11,7 +11,10 @@ export interface ChannelUsers {
   readonly onlyOne?: Member;
 }
 
-export function channelUsers({ plan, consequences }: Pick<RuleContext, 'plan' | 'consequences'>, slot: number): ChannelUsers {
+export function channelUsers(
+  { plan, consequences }: Pick<RuleContext, 'plan' | 'consequences'>,
+  slot: number,
+): ChannelUsers {
   let transmitting = 0;
   let holding = 0;
   let first: Member | undefined;
