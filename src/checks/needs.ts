@@ -7,6 +7,7 @@ import type { Consequences } from '../consequences/consequences.ts';
 import type { Use, UseReason, UseReasonCode } from '../consequences/use.ts';
 import type { PlanPath } from '../findings/finding.ts';
 import type { Member, Radio } from '../plan/model.ts';
+import { serviceById } from '../regulations/law.ts';
 import { refusedSlots } from './planned-signals.ts';
 import type { RuleContext } from './rule.ts';
 
@@ -57,7 +58,7 @@ export function shortfalls(context: RuleContext): readonly Shortfall[] {
   const short = needs(context).flatMap((need): Shortfall[] => {
     const member = plan.members.get(need.member);
     const on = consequences.channels.get(need.slot);
-    if (!member || !on || refused.has(need.slot)) return [];
+    if (!member || !on || refused.has(need.slot) || lacksLeave(context, on)) return [];
     const best = consequences.best(need.member, need.slot);
     if (!best || best.may === 'transmit' || (!need.transmits && best.may === 'listen only')) return [];
     const nearest = member.radios
@@ -110,7 +111,14 @@ function weight({ transmits, controlAt }: Need): number {
   return (controlAt ? 2 : 0) + (transmits ? 1 : 0);
 }
 
-/** Whether what is in the way is a licence or a law, rather than what a radio can do. */
-export function isLegal({ code }: UseReason): boolean {
-  return farness[code] === undefined;
+/** Whether a channel needs an agency's leave that nobody in the plan has: then the channel is wrong, and not its users. */
+export function lacksLeave({ plan, law }: RuleContext, { services }: ChannelParticulars): boolean {
+  return (
+    services.length > 0 &&
+    services.every(
+      (id) =>
+        serviceById(law, id)?.licence === 'authority' &&
+        ![...plan.members.values()].some(({ licences }) => licences.get(id)?.authority !== undefined),
+    )
+  );
 }

@@ -1,5 +1,6 @@
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { serviceById, sourceOf } from '../../regulations/law.ts';
+import { lacksLeave } from '../needs.ts';
 import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
@@ -22,16 +23,11 @@ channels:
   1: { name: GAP, repeater: gap }
   3: { name: SAR, listen: 155.160, width: 12.5 }`,
   *check(context) {
-    const { plan, law } = context;
+    const { law } = context;
     for (const { part, on, services, at } of plannedSignals(context)) {
       if (part === 'packet station' || part === 'output') continue;
-      const rows = services.map((id) => serviceById(law, id));
-      const service = rows[0];
-      if (!service || rows.some((row) => row?.licence !== 'authority')) continue;
-      const given = [...plan.members.values()].some(
-        ({ licences }) => licences.get(service.id)?.authority !== undefined,
-      );
-      if (given) continue;
+      const service = serviceById(law, services[0] ?? '');
+      if (!service || !lacksLeave(context, on)) continue;
       yield {
         at,
         message: `${on.name} is one of the ${service.name} and no member's licence names the agency that gave leave; it takes ${service.mustHold}.`,

@@ -28,7 +28,7 @@ members:
   *check(context) {
     const { law } = context;
     const short = shortfalls(context).filter(
-      ({ cause, need }) => cause.code === 'unlicensed' && !need.controlAt,
+      ({ cause: { code }, need }) => (code === 'unlicensed' || code === 'needs-authority') && !need.controlAt,
     );
     const groups = groupBy(short, ({ member, on }) => `${member.id} ${on.services[0]}`);
     for (const here of groups.values()) {

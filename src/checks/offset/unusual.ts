@@ -1,6 +1,6 @@
 import { formatFrequency, formatOffset } from '../../radio/format-quantity.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { usualOffset } from '../../regulations/usual-offset.ts';
+import { offsetQuestion } from '../offset-question.ts';
 import { rule } from '../rule.ts';
 
 /** A digit slipped in an offset leaves members calling where no repeater listens, and nothing on the radio shows it. */
@@ -28,11 +28,10 @@ repeaters:
     tone: 100.0`,
   *check({ plan, law }) {
     for (const repeater of plan.repeaters.values()) {
-      const row = usualOffset(law, repeater.outputHz, repeater.service);
-      const offsetHz = repeater.inputHz - repeater.outputHz;
-      if (!row || row.fixed) continue;
-      const known = [...row.usualHz, ...row.alsoHz];
-      if (known.some((size) => Math.abs(size) === Math.abs(offsetHz))) continue;
+      const asked = offsetQuestion(law, repeater);
+      // With the other sign it would be usual: then the sign is what is wrong.
+      if (!asked || asked.known || asked.knownReversed) continue;
+      const { offsetHz, row } = asked;
       const usual = row.usualHz.map(formatOffset).join(' or ');
       yield {
         at: ['repeaters', repeater.id, repeater.writtenAs],

@@ -1,6 +1,17 @@
 import { classKnown } from '../class-known.ts';
-import { isLegal, shortfalls } from '../needs.ts';
+import { shortfalls } from '../needs.ts';
 import { rule } from '../rule.ts';
+
+/** A licence that has ended or lacks its class is found on the licence; a set or a place that bars, by rules of their own. */
+const ofLicence: readonly string[] = [
+  'unlicensed',
+  'needs-authority',
+  'class',
+  'outside',
+  'edge',
+  'kind',
+  'modulation',
+];
 
 /** Net control answers for the frequency the net is on; one who may not transmit there cannot call the roll. */
 export const privilegeControlOperatorLacks = rule({
@@ -24,8 +35,8 @@ check-ins:
   morning: { name: Morning check-in, channel: 1, at: "07:30", who: all, control: [ada, ben] }`,
   *check(context) {
     for (const { need, member, on, cause } of shortfalls(context)) {
-      if (!need.controlAt || !isLegal(cause) || !classKnown(context.law, member, on)) continue;
-      if (cause.code === 'class-missing' || cause.code === 'expired' || cause.code === 'area') continue;
+      if (!need.controlAt || !ofLicence.includes(cause.code)) continue;
+      if (!classKnown(context.law, member, on)) continue;
       yield {
         at: need.controlAt,
         message: `${member.name} is net control of ${need.because} and may not transmit on slot ${on.slot}, ${on.name}: ${cause.text}.`,

@@ -1,0 +1,16 @@
+import { barredStation } from '../regulations/barred-station.ts';
+import type { BarredStationRow } from '../regulations/country.ts';
+import type { Law } from '../regulations/law.ts';
+import type { PlannedSignal } from './planned-signals.ts';
+
+/** The segment that bars a repeater from where this signal of one lies; input and output alike (47 CFR 97.205(b)). */
+export function barredSegment(law: Law, signal: PlannedSignal): BarredStationRow | undefined {
+  const { occupied, services } = signal;
+  return services
+    .map((service) => barredStation(law, 'repeater', occupied.fromHz, occupied.toHz, service))
+    .find((row) => row !== undefined);
+}
+
+export function isBarredSegment(law: Law, signal: PlannedSignal): boolean {
+  return barredSegment(law, signal) !== undefined;
+}
