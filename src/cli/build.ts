@@ -15,7 +15,7 @@ import { languageFindings } from '../plan/language-findings.ts';
 import type { ExitStatus } from './end-with.ts';
 import { palette } from './palette.ts';
 import { readBeside, readPlanFile } from './read-plan-file.ts';
-import { widthOf } from './terminal.ts';
+import { columnsOf, displayWidth } from './terminal.ts';
 import { today } from './today.ts';
 import { writeAll } from './write-all.ts';
 
@@ -68,10 +68,14 @@ export async function build(path: string, options: BuildOptions): Promise<ExitSt
   return 0;
 }
 
-function refuseToBuild(examined: Examined, findings: readonly Finding[], options: BuildOptions): ExitStatus {
+async function refuseToBuild(
+  examined: Examined,
+  findings: readonly Finding[],
+  options: BuildOptions,
+): Promise<ExitStatus> {
   const { text } = examined.loaded;
   process.stderr.write(
-    `${printFindings(findings, { texts: new Map([[text.file, text]]), width: widthOf(process.stderr), palette: palette(process.stderr, options) })}` +
+    `${printFindings(findings, { texts: new Map([[text.file, text]]), width: columnsOf(process.stderr), palette: palette(process.stderr, options), widthOf: await displayWidth([text.text]) })}` +
       'Nothing was written, and documents of an earlier build are untouched.\n',
   );
   return 1;

@@ -9,7 +9,7 @@ import { describedRules } from './described-rules.ts';
 import type { ExitStatus } from './end-with.ts';
 import { palette } from './palette.ts';
 import { readBeside, readPlanFile } from './read-plan-file.ts';
-import { widthOf } from './terminal.ts';
+import { columnsOf, displayWidth } from './terminal.ts';
 import { today } from './today.ts';
 import { version } from './version.ts';
 
@@ -37,7 +37,7 @@ export async function check(paths: readonly string[], options: CheckOptions): Pr
   }
   const shown = (findings: readonly Finding[]) =>
     options.quiet ? findings.filter(({ severity }) => severity === 'error') : findings;
-  process.stdout.write(output(examined, shown, options));
+  process.stdout.write(await output(examined, shown, options));
   const findings = examined.flatMap((each) => each.findings);
   const failing = findings.some(
     ({ severity }) => severity === 'error' || (options.strict && severity === 'warning'),
@@ -45,11 +45,11 @@ export async function check(paths: readonly string[], options: CheckOptions): Pr
   return failing ? 1 : 0;
 }
 
-function output(
+async function output(
   examined: readonly Examined[],
   shown: (findings: readonly Finding[]) => readonly Finding[],
   options: CheckOptions,
-): string {
+): Promise<string> {
   const findings = shown(examined.flatMap((each) => each.findings));
   switch (options.json ? 'json' : options.format) {
     case 'json': {
@@ -67,10 +67,11 @@ function output(
       return githubAnnotations(findings);
     case 'text': {
       const texts = new Map(examined.map(({ loaded }) => [loaded.text.file, loaded.text]));
+      const widthOf = await displayWidth([...texts.values()].map(({ text }) => text));
       const painted = palette(process.stdout, options);
       return (
         examined.map((each) => heading(each, painted)).join('') +
-        printFindings(findings, { texts, width: widthOf(process.stdout), palette: painted })
+        printFindings(findings, { texts, width: columnsOf(process.stdout), palette: painted, widthOf })
       );
     }
   }

@@ -2,13 +2,14 @@
 import { createColors } from 'picocolors';
 import { allRules } from '../checks/all-rules.ts';
 import type { Rule } from '../checks/rule.ts';
+import { plainWidth } from '../findings/display-width.ts';
 import { nearest } from '../findings/nearest.ts';
 import { sourceLine } from '../findings/print-findings.ts';
 import { Refusal } from '../findings/refusal.ts';
 import { wrapText } from '../findings/wrap-text.ts';
 import { type DescribedRule, describedRules } from './described-rules.ts';
 import type { ExitStatus } from './end-with.ts';
-import { hasColour, widthOf } from './terminal.ts';
+import { columnsOf, hasColour } from './terminal.ts';
 
 export interface ExplainOptions {
   readonly json?: true;
@@ -17,7 +18,7 @@ export interface ExplainOptions {
 
 export async function explain(id: string | undefined, options: ExplainOptions): Promise<ExitStatus> {
   const colours = createColors(hasColour(process.stdout, options));
-  const width = widthOf(process.stdout);
+  const width = columnsOf(process.stdout);
   if (id === undefined) {
     process.stdout.write(options.json ? asJson(describedRules.map(complete)) : list(width, colours));
     return 0;
@@ -44,7 +45,7 @@ function list(width: number, { bold, dim }: Colours): string {
   const topics = byTopic();
   const blocks = [...topics].map(([topic, rules]) => {
     const lines = rules.map((rule) => {
-      const [first = '', ...rest] = wrapText(rule.looksFor, width - longest - 13);
+      const [first = '', ...rest] = wrapText(rule.looksFor, width - longest - 13, plainWidth);
       const indent = ' '.repeat(longest + 13);
       return [
         `  ${rule.id.padEnd(longest)}  ${dim(rule.severity.padEnd(9))}${first}`,
@@ -68,7 +69,7 @@ function byTopic(): Map<string, DescribedRule[]> {
 function full(described: DescribedRule, width: number, { bold, dim }: Colours): string {
   const rule = allRules.find((candidate) => candidate.id === described.id);
   const paragraph = (title: string, text: string) =>
-    `${bold(title)}\n${wrapText(text, width - 2)
+    `${bold(title)}\n${wrapText(text, width - 2, plainWidth)
       .map((line) => `  ${line}`)
       .join('\n')}\n`;
   const parts = [

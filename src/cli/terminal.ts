@@ -1,4 +1,6 @@
 /** What the terminal can show: colour and width, decided for each stream by ourselves. */
+import { type DisplayWidth, isPlain, plainWidth } from '../findings/display-width.ts';
+
 export interface TerminalOptions {
   /** False when `--no-color` was given. */
   readonly color?: boolean;
@@ -16,6 +18,11 @@ export function hasColour(stream: NodeJS.WriteStream, options: TerminalOptions):
 }
 
 /** Columns to fill: those of the terminal up to 100, so that sentences stay readable; 80 in a pipe. */
-export function widthOf(stream: NodeJS.WriteStream): number {
+export function columnsOf(stream: NodeJS.WriteStream): number {
   return Math.max(40, Math.min(stream.isTTY ? stream.columns : 80, 100));
+}
+
+/** How wide texts are: by a library's tables of Unicode where there is anything to look up in them. */
+export async function displayWidth(texts: readonly string[]): Promise<DisplayWidth> {
+  return texts.every(isPlain) ? plainWidth : (await import('string-width')).default;
 }

@@ -1,5 +1,5 @@
 /** The line a finding points at, with carets under the words meant. */
-import stringWidth from 'string-width';
+import { type DisplayWidth, isPlain } from './display-width.ts';
 import type { Place } from './finding.ts';
 import type { SourceText } from './source-text.ts';
 import { visibleText } from './visible-text.ts';
@@ -23,7 +23,7 @@ interface Cell {
 const tabStop = 4;
 
 /** Draws the first line of a place. A long line is cut on either side of the caret, and says so with `…`. */
-export function codeFrame(source: SourceText, place: Place, width: number): CodeFrame {
+export function codeFrame(source: SourceText, place: Place, width: number, widthOf: DisplayWidth): CodeFrame {
   const number = String(place.line).padStart(5);
   const gutter = `${number} | `;
   const room = Math.max(20, width - gutter.length);
@@ -31,7 +31,7 @@ export function codeFrame(source: SourceText, place: Place, width: number): Code
   const from = Math.min(place.column - 1, line.length);
   const to = place.endLine === place.line ? Math.min(place.endColumn - 1, line.length) : line.length;
 
-  const cells = cellsNear(line, from, room);
+  const cells = cellsNear(line, from, room, widthOf);
   const shown = clip(cells, from, room);
   const cutLeft = (shown[0]?.start ?? 0) > 0;
   const cutRight = (shown.at(-1)?.end ?? line.length) < line.length;
@@ -46,20 +46,25 @@ export function codeFrame(source: SourceText, place: Place, width: number): Code
 }
 
 /** Cuts the line into cells, but only within reach of the caret: a line may be megabytes long. */
-function cellsNear(line: string, from: number, room: number): readonly Cell[] {
+function cellsNear(line: string, from: number, room: number, widthOf: DisplayWidth): readonly Cell[] {
   const reach = room * 4;
   const begin = from > reach ? from - reach : 0;
   const cells: Cell[] = [];
   let column = 0;
-  // Graphemes are the same in every locale; the argument is only what the constructor asks for.
-  const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
-  for (const { segment, index } of graphemes.segment(line.slice(begin, from + reach))) {
+  for (const { segment, index } of graphemes(line.slice(begin, from + reach))) {
     const text = segment === '\t' ? `→${' '.repeat(tabStop - 1 - (column % tabStop))}` : visibleText(segment);
-    const width = segment === '\t' ? text.length : stringWidth(text);
+    const width = segment === '\t' ? text.length : widthOf(text);
     cells.push({ text, start: begin + index, end: begin + index + segment.length, width });
     column += width;
   }
   return cells;
+}
+
+function graphemes(text: string): Iterable<{ readonly segment: string; readonly index: number }> {
+  // The segmenter takes several milliseconds to make, and plain text needs none.
+  if (isPlain(text)) return [...text].map((segment, index) => ({ segment, index }));
+  // Graphemes are the same in every locale; the argument is only what the constructor asks for.
+  return new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text);
 }
 
 /** The cells that fit into the room, the caret about a third of the way in; room is kept for the two `…`. */

@@ -4,6 +4,7 @@
  */
 import { codeFrame } from './code-frame.ts';
 import { countFindings, countsText } from './count-findings.ts';
+import type { DisplayWidth } from './display-width.ts';
 import { compareFindings, type Finding, pathText, placeText, type Severity, type Source } from './finding.ts';
 import type { SourceText } from './source-text.ts';
 import { visibleText } from './visible-text.ts';
@@ -30,6 +31,7 @@ export interface PrintFindingsOptions {
   /** Columns of the terminal. */
   readonly width: number;
   readonly palette: Palette;
+  readonly widthOf: DisplayWidth;
 }
 
 /** All findings, most serious first, and a closing line that counts them. Ends with a newline. */
@@ -58,9 +60,12 @@ function block(
   [finding, ...others]: readonly [Finding, ...Finding[]],
   options: PrintFindingsOptions,
 ): string[] {
-  const { palette, width, texts } = options;
+  const { palette, width, texts, widthOf } = options;
+  /** Indented by two, and what runs over by four. */
+  const hanging = (text: string): string[] =>
+    wrapText(text, width - 4, widthOf).map((line, index) => `${index === 0 ? '  ' : '    '}${line}`);
   const opening = `${finding.severity}: `;
-  const [first = '', ...rest] = wrapText(opening + visibleText(finding.message), width);
+  const [first = '', ...rest] = wrapText(opening + visibleText(finding.message), width, widthOf);
   const lines = [
     palette[finding.severity](palette.strong(opening.trimEnd())) +
       palette.strong(first.slice(opening.length - 1)),
@@ -69,25 +74,23 @@ function block(
   const where = [visibleText(placeText(finding.place)), visibleText(pathText(finding.path))].filter(
     (part) => part !== '',
   );
-  lines.push(
-    ...hanging(`${where.join('  ')}  (${finding.rule}, ${finding.basis})`, width).map(palette.faint),
-  );
+  lines.push(...hanging(`${where.join('  ')}  (${finding.rule}, ${finding.basis})`).map(palette.faint));
 
   const source = texts.get(finding.place.file);
   if (source !== undefined) {
-    const frame = codeFrame(source, finding.place, width);
+    const frame = codeFrame(source, finding.place, width, widthOf);
     lines.push(frame.line, frame.margin + palette[finding.severity](frame.carets));
   }
   if (others.length > 0) {
     lines.push(
-      ...hanging(`also at: ${others.map((other) => visibleText(placeText(other.place))).join(', ')}`, width),
+      ...hanging(`also at: ${others.map((other) => visibleText(placeText(other.place))).join(', ')}`),
     );
   }
   if (finding.suggestion !== undefined) {
-    lines.push(...hanging(`write instead: ${visibleText(finding.suggestion)}`, width));
+    lines.push(...hanging(`write instead: ${visibleText(finding.suggestion)}`));
   }
   if (finding.source !== undefined) {
-    lines.push(...hanging(`source: ${visibleText(sourceLine(finding.source))}`, width).map(palette.faint));
+    lines.push(...hanging(`source: ${visibleText(sourceLine(finding.source))}`).map(palette.faint));
   }
   return lines;
 }
@@ -102,11 +105,6 @@ export function sourceLine(source: Source): string {
   ]
     .filter((part) => part !== undefined)
     .join(', ');
-}
-
-/** Indented by two, and what runs over by four. */
-function hanging(text: string, width: number): string[] {
-  return wrapText(text, width - 4).map((line, index) => `${index === 0 ? '  ' : '    '}${line}`);
 }
 
 function capitalised(text: string): string {

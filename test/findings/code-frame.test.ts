@@ -7,7 +7,7 @@ import { SourceText } from '../../src/findings/source-text.ts';
 function drawn(text: string, needle: string, width = 80): string {
   const source = new SourceText('x.yaml', text);
   const at = text.indexOf(needle);
-  const frame = codeFrame(source, source.placeAt(at, at + needle.length), width);
+  const frame = codeFrame(source, source.placeAt(at, at + needle.length), width, stringWidth);
   return `${frame.line}\n${frame.margin}${frame.carets}`;
 }
 
@@ -45,9 +45,9 @@ test('the end of a long line is shown without room wasted behind it', () => {
 
 test('a place at the end of a line, or beyond the text, still has one caret', () => {
   const source = new SourceText('x', 'ab\n');
-  const frame = codeFrame(source, source.placeAt(2), 80);
+  const frame = codeFrame(source, source.placeAt(2), 80, stringWidth);
   expect(`${frame.line}\n${frame.margin}${frame.carets}`).toBe('    1 | ab\n      |   ^');
-  expect(codeFrame(source, source.placeAt(99), 80)).toEqual({
+  expect(codeFrame(source, source.placeAt(99), 80, stringWidth)).toEqual({
     line: '    2 |',
     margin: '      | ',
     carets: '^',
@@ -56,14 +56,14 @@ test('a place at the end of a line, or beyond the text, still has one caret', ()
 
 test('a place over several lines is underlined to the end of its first', () => {
   const source = new SourceText('x', 'gap:\n  offset: 1\n');
-  expect(codeFrame(source, source.placeAt(0, 16), 80).carets).toBe('^^^^');
+  expect(codeFrame(source, source.placeAt(0, 16), 80, stringWidth).carets).toBe('^^^^');
 });
 
 test('a line of megabytes is drawn at once', () => {
   const text = 'x'.repeat(20_000_000);
   const source = new SourceText('x', text);
   const started = performance.now();
-  codeFrame(source, source.placeAt(10_000_000, 20_000_000), 80);
+  codeFrame(source, source.placeAt(10_000_000, 20_000_000), 80, stringWidth);
   // Segmenting the whole line takes many seconds; half of one leaves room for a busy machine.
   expect(performance.now() - started).toBeLessThan(500);
 });
@@ -78,7 +78,7 @@ test('no frame is wider than asked, whatever the line', () => {
       fc.integer({ min: 40, max: 100 }),
       (text, from, length, width) => {
         const source = new SourceText('x', text);
-        const frame = codeFrame(source, source.placeAt(from, from + length), width);
+        const frame = codeFrame(source, source.placeAt(from, from + length), width, stringWidth);
         expect(stringWidth(frame.line)).toBeLessThanOrEqual(width);
         expect(stringWidth(frame.margin + frame.carets)).toBeLessThanOrEqual(width);
         expect(frame.line).not.toMatch(/\p{Cc}/u);

@@ -24,7 +24,12 @@ function about(needle: string, nth: number, finding: Partial<Finding> = {}): Fin
 }
 
 function printed(findings: readonly Finding[], width = 80, palette = plainPalette): string {
-  return printFindings(findings, { texts: new Map([[text.file, text]]), width, palette });
+  return printFindings(findings, {
+    texts: new Map([[text.file, text]]),
+    width,
+    palette,
+    widthOf: stringWidth,
+  });
 }
 
 test('a finding is printed with its severity in words, its place, its line, and what to write instead', () => {
@@ -105,7 +110,12 @@ test('colour only repeats what is said: without it the words are the same', () =
 });
 
 test('a finding in a text that is not at hand is printed without its line', () => {
-  const output = printFindings([about('gap', 1)], { texts: new Map(), width: 80, palette: plainPalette });
+  const output = printFindings([about('gap', 1)], {
+    texts: new Map(),
+    width: 80,
+    palette: plainPalette,
+    widthOf: stringWidth,
+  });
   expect(output).not.toContain(' | ');
   expect(output).toContain('plans/x.yaml:2:3');
 });
