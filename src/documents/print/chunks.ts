@@ -43,14 +43,14 @@ interface Making {
 export type Cuts = Map<readonly Inline[], { plain?: CutText; strong?: CutText }>;
 
 export function chunksOf(inline: readonly Inline[], setting: Setting, strong: boolean): readonly Chunk[] {
-  const { measure, notes, cuts } = setting;
+  const { measure, notes, cuts, pageNumbers } = setting;
   let found = cuts.get(inline);
   if (found === undefined) {
     found = {};
     cuts.set(inline, found);
   }
   const key = strong ? 'strong' : 'plain';
-  found[key] ??= cutText(inline, measure, strong);
+  found[key] ??= cutText(inline, measure, strong, pageNumbers);
   for (const [character, text] of found[key].missing)
     if (!notes.missing.has(character)) notes.missing.set(character, text);
   return found[key].chunks;
@@ -63,7 +63,12 @@ export function extentOf(atom: Atom, measure: Measure): { readonly em: number; r
   return { em: atom.kind === 'tick' ? 1.1 : 0.85, pt: 0 };
 }
 
-function cutText(inline: readonly Inline[], measure: Measure, strong: boolean): CutText {
+function cutText(
+  inline: readonly Inline[],
+  measure: Measure,
+  strong: boolean,
+  pageNumbers: ReadonlyMap<string, number> | undefined,
+): CutText {
   const missing = new Map<string, string>();
   const chunks: Making[] = [];
   let open = false;
@@ -105,9 +110,17 @@ function cutText(inline: readonly Inline[], measure: Measure, strong: boolean): 
     else if (item.kind === 'tick') put({ kind: 'tick' }, false);
     else if (item.kind === 'blank') put({ kind: 'blank', widthPt: item.widthMm * pointsPerMm }, false);
     else if (item.kind === 'mark') put(item, false);
-    // Room for three figures; the number itself is known when all pages are filled.
-    else if (item.kind === 'page-of')
-      put({ kind: 'text', text: '000', font: strong ? 'bold' : 'regular', pageOf: item.id }, false);
+    else if (item.kind === 'page-of') {
+      const number = pageNumbers?.get(item.id);
+      const font = strong ? 'bold' : 'regular';
+      // Where the number is not known yet, room is left for three figures.
+      put(
+        number === undefined
+          ? { kind: 'text', text: '000', font, pageOf: item.id }
+          : { kind: 'text', text: String(number), font },
+        false,
+      );
+    }
   }
   return { chunks, missing };
 }

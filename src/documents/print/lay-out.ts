@@ -30,7 +30,25 @@ function layOutCards(content: CardDocument, measure: Measure, imposition: Imposi
   return finish(content, pages, [], notes);
 }
 
+/**
+ * Page numbers in the text change its width, and so may the pages they name: the document is laid out until
+ * they agree. Should they chase each other, room for three figures is left and the numbers are put in last.
+ */
 function layOutPages(content: PagedDocument, measure: Measure): LaidOut {
+  let { laid, pageNumbers, refers } = layOutOnce(content, measure, undefined);
+  for (let attempt = 0; refers && attempt < 4; attempt += 1) {
+    const again = layOutOnce(content, measure, pageNumbers);
+    if ([...pageNumbers].every(([id, page]) => again.pageNumbers.get(id) === page)) return again.laid;
+    ({ laid, pageNumbers, refers } = again);
+  }
+  return refers ? layOutOnce(content, measure, undefined).laid : laid;
+}
+
+function layOutOnce(
+  content: PagedDocument,
+  measure: Measure,
+  pageNumbers: ReadonlyMap<string, number> | undefined,
+): { readonly laid: LaidOut; readonly pageNumbers: ReadonlyMap<string, number>; readonly refers: boolean } {
   const notes = newNotes();
   const setting: Setting = {
     measure,
@@ -42,6 +60,7 @@ function layOutPages(content: PagedDocument, measure: Measure): LaidOut {
     headingSizes: [1.7, 1.35, 1.15, 1],
     notes,
     cuts: new Map(),
+    ...(pageNumbers === undefined ? {} : { pageNumbers }),
   };
   const paper = papers[content.paper];
   const widthPt = paper.widthPt - 2 * marginPt;
@@ -106,12 +125,11 @@ function layOutPages(content: PagedDocument, measure: Measure): LaidOut {
     if (content.foot.length > 0) running(content.foot, bottom + runningPt * 0.6);
     return { ...paper, items };
   });
-  return finish(
-    content,
-    pages.map((page) => numberPages(page, pageOfId, measure)),
-    outline,
-    notes,
-  );
+  const refers =
+    pageNumbers !== undefined ||
+    pages.some((page) => page.items.some((item) => item.kind === 'text' && item.pageOf !== undefined));
+  const numbered = pages.map((page) => numberPages(page, pageOfId, measure));
+  return { laid: finish(content, numbered, outline, notes), pageNumbers: pageOfId, refers };
 }
 
 function finish(

@@ -36,6 +36,8 @@ export interface Setting {
   readonly headingSizes: readonly [number, number, number, number];
   readonly notes: Notes;
   readonly cuts: Cuts;
+  /** The page of each id, as found by laying the document out before. */
+  readonly pageNumbers?: ReadonlyMap<string, number>;
 }
 
 /** What layout notes down beside the slabs. */

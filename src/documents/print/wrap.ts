@@ -55,7 +55,7 @@ export function wrap(
     }
     width += (current.length > 0 ? before : 0) + wide;
     current.push(chunk);
-    if (chunk.lineEnds) endLine(true);
+    if (chunk.lineEnds) endLine(index === queue.length - 1);
   }
   if (current.length > 0) endLine(true);
   return { lines, tooWide };
@@ -160,13 +160,7 @@ function buildLine(
         flush();
         x += measure.widthEm(' ', 'regular') * sizePt;
       }
-    } else if (
-      index === chunks.length - 1 &&
-      chunk.space &&
-      !isLast &&
-      run !== undefined &&
-      run.pageOf === undefined
-    ) {
+    } else if (index === chunks.length - 1 && !isLast && run !== undefined && run.pageOf === undefined) {
       // A space at the end of a broken line keeps its last word and the next apart when the text is read out.
       lastWidth =
         measure.widthEm(`${run.text} `, run.font) * sizePt - measure.widthEm(run.text, run.font) * sizePt;

@@ -143,7 +143,11 @@ it('the running foot counts the pages, and a reference names the page of its par
     `<running-foot>Page <page/> of <pages/></running-foot><p>see <page-of id="b"/></p><section id="b" new-page="yes"><p>here</p></section>`,
   );
   expect(laid.pages.map((page) => words(page).at(-1))).toEqual(['Page 1 of 2', 'Page 2 of 2']);
-  expect(words(laid.pages[0]).slice(0, 2)).toEqual(['see', '2']);
+  expect(words(laid.pages[0]).slice(0, 2)).toEqual(['see 2', 'Page 1 of 2']);
+});
+
+it('a reference to a part that is nowhere shows a dash', () => {
+  expect(words(lay('<p>see <page-of id="gone"/></p>').pages[0])).toEqual(['see', '–']);
 });
 
 it('columns side by side begin at one height and share the width as stated', () => {
