@@ -29,9 +29,7 @@ export function load(content: string, file: string): LoadedPlan {
   const problems = tree.problems.map(({ kind, message, suggestion, from, to }) =>
     languageFinding(`plan/${kind}`, message, [], text.placeAt(from, to), suggestion),
   );
-  if (tree.root === undefined || problems.some((problem) => problem.rule === 'plan/not-yaml')) {
-    return { findings: problems, text, placeOf };
-  }
+  if (tree.root === undefined) return { findings: problems, text, placeOf };
   if (tree.root === null) {
     const message = 'The file is empty; a plan begins with `readback: 1`.';
     return {
@@ -42,7 +40,16 @@ export function load(content: string, file: string): LoadedPlan {
   }
   const read = planSchema.safeParse(tree.root);
   const findings = [...problems];
-  for (const issue of read.error?.issues ?? []) findings.push(...issueFindings(issue, tree, placeOf));
+  // An alias brings one wrong value to several entries, and a number may be wrong twice over: said once.
+  const said = new Set<string>();
+  for (const issue of read.error?.issues ?? []) {
+    for (const finding of issueFindings(issue, tree, placeOf)) {
+      const { line, column } = finding.place;
+      const key = `${line}:${column} ${finding.rule} ${finding.message}`;
+      if (!said.has(key)) findings.push(finding);
+      said.add(key);
+    }
+  }
   if (!read.success || findings.length > 0) return { findings, text, placeOf };
   return { plan: toPlan(read.data), findings: [], text, placeOf };
 }
@@ -76,11 +83,14 @@ function* issueFindings(
   }
   if (issue.code === 'invalid_key') {
     const expected = issue.issues[0]?.message ?? issue.message;
+    const key = String(path.at(-1));
+    const plain = Number(key);
     yield languageFinding(
       'plan/bad-key',
-      `\`${path.at(-1)}\` is not ${expected}.`,
+      `\`${key}\` is not ${expected}.`,
       path,
       placeOf(path, 'key'),
+      expected.startsWith('a slot') && key !== '' && Number.isInteger(plain) ? String(plain) : undefined,
     );
     return;
   }

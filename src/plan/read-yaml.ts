@@ -4,11 +4,11 @@
  * The tree holds strings, numbers, booleans, nulls, arrays and objects without a prototype. What YAML
  * would quietly turn into something else keeps its own spelling: `023` stays the text `023` (YAML reads
  * 23), as do `0x1F`, `1e5` and `+5`, so that whoever expects a code or a count can say what is wrong.
- * Depth is checked on the tokens before anything recursive sees them.
+ * Depth is checked on the tokens before anything recursive sees them. Tags and the directives that change
+ * what a value means are problems; aliases are followed, up to a limit.
  */
 import {
   Composer,
-  type CST,
   type Document,
   isAlias,
   isMap,
@@ -18,19 +18,24 @@ import {
   type Pair,
   type ParsedNode,
   Parser,
-  type YAMLError,
+  type YAMLMap,
 } from 'yaml';
 import type { PlanPath } from '../findings/finding.ts';
+import { bracketTooDeep, deepest, tokenTooDeep } from './nested-too-deep.ts';
+import { noSuchAnchor, tagNotKnown, yamlInWords } from './yaml-in-words.ts';
 
 export interface YamlTree {
-  /** What the text says, or undefined where it is not YAML. */
+  /** What the text says, or undefined where it is not YAML or could not be read whole. */
   readonly root: unknown;
   readonly problems: readonly YamlProblem[];
   /** Offsets of what a path leads to; where it leads nowhere, of the nearest parent, with `found` false. */
-  locate(
-    path: PlanPath,
-    points: 'key' | 'value',
-  ): { readonly from: number; readonly to: number; readonly found: boolean };
+  locate(path: PlanPath, points: 'key' | 'value'): Location;
+}
+
+interface Location {
+  readonly from: number;
+  readonly to: number;
+  readonly found: boolean;
 }
 
 export interface YamlProblem {
@@ -47,38 +52,47 @@ export interface YamlProblem {
   readonly to: number;
 }
 
-/** Plans are four or five levels deep; a file of brackets would otherwise exhaust the stack. */
-const deepest = 64;
 /** Nodes that aliases may add in all: a plan that repeats itself this much is a mistake or an attack. */
 const mostAliasedNodes = 20_000;
 
 export function readYaml(text: string): YamlTree {
-  const tokens = [...new Parser().parse(text)];
-  const tooDeep = firstTooDeep(tokens);
-  if (tooDeep !== undefined) {
-    const message = `Brackets or indentation are nested more than ${deepest} levels deep here.`;
-    return failed({ kind: 'too-deep', message, from: tooDeep, to: tooDeep + 1 });
+  const bareReturn = /\r(?!\n)/.exec(text)?.index;
+  if (bareReturn !== undefined) {
+    const message =
+      'A carriage return stands here without a line feed, so programs disagree on whether a line ends.';
+    const suggestion = 'save the file with LF or CRLF line ends';
+    return failed({ kind: 'not-yaml', message, suggestion, from: bareReturn, to: bareReturn + 1 });
   }
+  const bracket = bracketTooDeep(text);
+  if (bracket !== undefined) return tooDeep(bracket);
+  const tokens = [...new Parser().parse(text)];
+  const token = tokenTooDeep(tokens);
+  if (token !== undefined) return tooDeep(token);
+
   const [document, second] = [
     ...new Composer({ uniqueKeys: false, version: '1.2' }).compose(tokens, true, text.length),
   ];
   if (document === undefined)
     return { root: null, problems: [], locate: () => ({ from: 0, to: 0, found: false }) };
 
-  const problems: YamlProblem[] = [...document.errors, ...document.warnings].map((error) => inWords(error));
+  const problems: YamlProblem[] = yamlInWords([...document.errors, ...document.warnings], text).map(
+    (complaint) => ({ kind: 'not-yaml', ...complaint }),
+  );
+  if (document.directives.yaml.explicit === true && document.directives.yaml.version !== '1.2') {
+    const from = Math.max(0, text.indexOf('%YAML'));
+    const message =
+      'A plan is YAML 1.2; this line changes what words such as `no` and numbers such as `010` mean.';
+    problems.push({ kind: 'not-yaml', message, suggestion: 'remove the line', from, to: from + 5 });
+  }
   if (second !== undefined) {
     const from = second.range[0];
     const message = 'A second YAML document begins here; a plan is one document.';
-    problems.push({
-      kind: 'several-documents',
-      message,
-      suggestion: 'remove the line of three hyphens',
-      from,
-      to: from + 3,
-    });
+    const suggestion = 'remove the line of three hyphens';
+    problems.push({ kind: 'several-documents', message, suggestion, from, to: from + 3 });
   }
-  const root = problems.length === 0 ? toTree(document, problems) : undefined;
-  return { root, problems, locate: (path, points) => locate(document, text, path, points) };
+  if (problems.length > 0)
+    return { root: undefined, problems, locate: () => ({ from: 0, to: 0, found: false }) };
+  return toTree(document, text);
 }
 
 function failed(problem: YamlProblem): YamlTree {
@@ -89,122 +103,88 @@ function failed(problem: YamlProblem): YamlTree {
   };
 }
 
-/** Offset of the first token nested too deep, found without recursion. */
-function firstTooDeep(tokens: readonly CST.Token[]): number | undefined {
-  const waiting: { token: CST.Token; depth: number }[] = tokens.map((token) => ({ token, depth: 0 }));
-  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
-    const { token, depth } = next;
-    if (depth > deepest) return token.offset;
-    if ('items' in token) {
-      for (const item of token.items) {
-        for (const inner of [item.key, item.value])
-          if (inner) waiting.push({ token: inner, depth: depth + 1 });
-      }
-    } else if (token.type === 'document' && token.value) waiting.push({ token: token.value, depth });
-  }
-  return undefined;
+function tooDeep(from: number): YamlTree {
+  const message = `Brackets or indentation are nested more than ${deepest} levels deep here.`;
+  return failed({ kind: 'too-deep', message, from, to: from + 1 });
 }
 
-/** The commonest slips in a coordinator's words; anything else in the parser's. */
-function inWords(error: YAMLError): YamlProblem {
-  const [from, to] = error.pos;
-  const place = { kind: 'not-yaml' as const, from, to: Math.max(to, from + 1) };
-  switch (error.code) {
-    case 'TAB_AS_INDENT':
-      return {
-        ...place,
-        message: 'This line is indented with a tab; YAML takes only spaces.',
-        suggestion: 'two spaces for each level',
-      };
-    case 'BAD_INDENT':
-      return { ...place, message: 'This line is indented differently from the lines it belongs with.' };
-    case 'BLOCK_AS_IMPLICIT_KEY':
-      return {
-        ...place,
-        message: 'A second colon on one line: text that holds a colon and a space needs quotes.',
-        suggestion: 'quote the text: "…: …"',
-      };
-    case 'MISSING_CHAR':
-      return {
-        ...place,
-        message: `Something is not closed before this point: ${firstSentence(error.message)}`,
-      };
-    case 'BAD_ALIAS':
-      return {
-        ...place,
-        message:
-          'A `*` begins a reference to an anchor, and there is no such anchor; text that begins with `*` needs quotes.',
-      };
-    case 'TAG_RESOLVE_FAILED':
-      return {
-        ...place,
-        message: 'A `!` begins a YAML tag, and plans have none; text that begins with `!` needs quotes.',
-      };
-    default:
-      return { ...place, message: `This is not YAML: ${firstSentence(error.message)}` };
-  }
-}
+/** Tags that say what a plain value is anyway. */
+const plainTags = new Set(
+  ['str', 'int', 'float', 'bool', 'null', 'map', 'seq'].map((name) => `tag:yaml.org,2002:${name}`),
+);
 
-function firstSentence(message: string): string {
-  const line = message.split('\n')[0] ?? message;
-  return line.replace(/ at line \d+, column \d+:?$/, '').replace(/[.:]?$/, '.');
-}
-
-function toTree(document: Document.Parsed, problems: YamlProblem[]): unknown {
+function toTree(document: Document.Parsed, text: string): YamlTree {
+  const problems: YamlProblem[] = [];
+  const complain = (kind: YamlProblem['kind'], node: unknown, message: string, suggestion?: string) => {
+    const [from, to] = rangeOf(node) ?? [0, 1];
+    problems.push({ kind, message, ...(suggestion !== undefined && { suggestion }), from, to });
+  };
+  // The parser's own way of following an alias searches the whole document each time.
+  const anchors = new Map<string, Node>();
+  const targets = new WeakMap<Node, Node>();
+  const open = new Set<Node>();
   let aliased = 0;
+
+  const followed = (alias: Node & { source: string }): unknown => {
+    const target = anchors.get(alias.source);
+    if (target === undefined) complain('not-yaml', alias, noSuchAnchor);
+    else if (open.has(target))
+      complain('not-yaml', alias, `\`*${alias.source}\` stands inside what it refers to, and so has no end.`);
+    else {
+      targets.set(alias, target);
+      const value = walk(target, true);
+      if (aliased <= mostAliasedNodes) return value;
+      const message = `Aliases in this file expand to more than ${mostAliasedNodes} entries.`;
+      if (problems.at(-1)?.kind !== 'too-many-aliases') complain('too-many-aliases', alias, message);
+    }
+    return null;
+  };
   const walk = (node: Node | null, insideAlias: boolean): unknown => {
-    if (node === null) return null;
+    if (node === null || aliased > mostAliasedNodes) return null;
     if (insideAlias && ++aliased > mostAliasedNodes) return null;
-    if (isAlias(node)) {
-      if (aliased > mostAliasedNodes) return null;
-      return walk(node.resolve(document) ?? null, true);
+    if (isAlias(node)) return followed(node);
+    if (!insideAlias && 'anchor' in node && node.anchor !== undefined) anchors.set(node.anchor, node);
+    if (node.tag !== undefined && !plainTags.has(node.tag)) {
+      complain('not-yaml', node, tagNotKnown);
+      return null;
     }
     if (isScalar(node)) return scalarValue(node);
-    if (isSeq<Node>(node)) return node.items.map((item) => walk(item, insideAlias));
-    if (!isMap<Node, Node | null>(node)) return null;
-    const object: Record<string, unknown> = Object.create(null);
+    open.add(node);
+    const value = isSeq<Node>(node)
+      ? node.items.map((item) => walk(item, insideAlias))
+      : isMap<Node, Node | null>(node)
+        ? object(node, insideAlias)
+        : null;
+    open.delete(node);
+    return value;
+  };
+  const object = (node: YAMLMap<Node, Node | null>, insideAlias: boolean): unknown => {
+    const entries: Record<string, unknown> = Object.create(null);
     for (const pair of node.items) {
       const key = keyText(pair.key);
-      const [from, to] = rangeOf(pair.key) ?? [0, 1];
-      if (key === undefined || key === '__proto__') {
-        problems.push({ kind: 'bad-key', message: 'A key is one word or a number.', from, to });
-      } else if (key in object) {
-        problems.push({
-          kind: 'duplicate-key',
-          message: `\`${key}\` stands twice here; the second would hide the first.`,
-          suggestion: 'rename or remove one of them',
-          from,
-          to,
-        });
-      } else object[key] = walk(pair.value, insideAlias);
+      if (key === undefined) complain('bad-key', pair.key, 'A key is one word or a number.');
+      else if (key === '__proto__') complain('bad-key', pair.key, '`__proto__` cannot be a key.');
+      else if (key in entries) {
+        const message = `\`${key}\` stands twice here; the second would hide the first.`;
+        complain('duplicate-key', pair.key, message, 'rename or remove one of them');
+      } else entries[key] = walk(pair.value, insideAlias);
     }
-    return object;
+    return entries;
   };
   const tree = walk(document.contents, false);
-  if (aliased > mostAliasedNodes) {
-    problems.push({
-      kind: 'too-many-aliases',
-      message: `Aliases in this file expand to more than ${mostAliasedNodes} entries.`,
-      from: 0,
-      to: 1,
-    });
-  }
-  return tree;
+  const whole = !problems.some(({ kind }) => kind === 'not-yaml' || kind === 'too-many-aliases');
+  return { root: whole ? tree : undefined, problems, locate: locator(document, text, targets) };
 }
 
 const plainNumber = /^-?(?:0|[1-9]\d*)(?:\.\d+)?$/;
 
 function scalarValue(node: { value: unknown; source?: string }): unknown {
   const { value, source } = node;
-  if (
-    typeof value === 'number' &&
-    source !== undefined &&
-    !(plainNumber.test(source) && Number.isFinite(value))
-  )
-    return source;
-  if (typeof value === 'bigint' || (typeof value === 'number' && !Number.isFinite(value)))
-    return source ?? String(value);
-  return value;
+  if (typeof value === 'bigint') return source ?? String(value);
+  if (typeof value !== 'number') return value;
+  const asWritten = source === undefined || plainNumber.test(source);
+  const exact = Number.isFinite(value) && (!Number.isInteger(value) || Number.isSafeInteger(value));
+  return asWritten && exact ? value : (source ?? String(value));
 }
 
 function keyText(key: unknown): string | undefined {
@@ -218,32 +198,48 @@ function rangeOf(node: unknown): readonly [number, number] | undefined {
   return range ? [range[0], range[1]] : undefined;
 }
 
-function locate(document: Document.Parsed, text: string, path: PlanPath, points: 'key' | 'value') {
-  let node: unknown = document.contents;
-  let here: readonly [number, number] = [0, 0];
-  for (const [index, step] of path.entries()) {
-    if (isAlias(node)) node = node.resolve(document);
-    const last = index === path.length - 1;
-    if (isMap(node)) {
-      const pair = node.items.find((item: Pair) => keyText(item.key) === String(step));
-      if (!pair) return { from: here[0], to: here[1], found: false };
-      const key = rangeOf(pair.key) ?? here;
-      const value = rangeOf(pair.value);
-      // An entry that stands over many lines is pointed at by its key: a caret under a whole block says little.
-      const shown =
-        value && !text.slice(value[0], value[1]).trimEnd().includes('\n') && value[1] > value[0]
-          ? value
-          : key;
-      here = last && points === 'value' ? shown : key;
-      node = pair.value;
-    } else if (isSeq(node)) {
-      const item: unknown = node.items[Number(step)];
-      const range = rangeOf(item);
-      if (!range) return { from: here[0], to: here[1], found: false };
-      const lineEnd = text.indexOf('\n', range[0]);
-      here = [range[0], lineEnd === -1 ? range[1] : Math.min(range[1], lineEnd)];
-      node = item;
-    } else return { from: here[0], to: here[1], found: false };
-  }
-  return { from: here[0], to: here[1], found: true };
+function locator(document: Document.Parsed, text: string, targets: WeakMap<Node, Node>): YamlTree['locate'] {
+  // Each mapping's keys are listed once: a file may hold thousands of keys, each with something wrong.
+  const keysOf = new WeakMap<YAMLMap, Map<string, Pair>>();
+  const pairOf = (map: YAMLMap, step: string): Pair | undefined => {
+    let pairs = keysOf.get(map);
+    if (pairs === undefined) {
+      pairs = new Map();
+      for (const pair of map.items) {
+        const key = keyText(pair.key);
+        if (key !== undefined && !pairs.has(key)) pairs.set(key, pair);
+      }
+      keysOf.set(map, pairs);
+    }
+    return pairs.get(step);
+  };
+  return (path, points) => {
+    let node: unknown = document.contents;
+    let here: readonly [number, number] = [0, 0];
+    for (const [index, step] of path.entries()) {
+      if (isAlias(node)) node = targets.get(node);
+      const last = index === path.length - 1;
+      if (isMap(node)) {
+        const pair = pairOf(node, String(step));
+        if (!pair) return { from: here[0], to: here[1], found: false };
+        const key = rangeOf(pair.key) ?? here;
+        const value = rangeOf(pair.value);
+        // An entry that stands over many lines is pointed at by its key: a caret under a whole block says little.
+        const shown =
+          value && !text.slice(value[0], value[1]).trimEnd().includes('\n') && value[1] > value[0]
+            ? value
+            : key;
+        here = last && points === 'value' ? shown : key;
+        node = pair.value;
+      } else if (isSeq(node)) {
+        const item: unknown = node.items[Number(step)];
+        const range = rangeOf(item);
+        if (!range) return { from: here[0], to: here[1], found: false };
+        const lineEnd = text.indexOf('\n', range[0]);
+        here = [range[0], lineEnd === -1 ? range[1] : Math.min(range[1], lineEnd)];
+        node = item;
+      } else return { from: here[0], to: here[1], found: false };
+    }
+    return { from: here[0], to: here[1], found: true };
+  };
 }

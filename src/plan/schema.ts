@@ -352,7 +352,19 @@ const repeater = keyed(
       'A repeater has an offset or an input, not both: one of them could contradict the other.',
     );
   }
-  return { ...r, inputHz: r.input ?? r.output + (r.offset ?? 0) };
+  const inputHz = r.input ?? r.output + (r.offset ?? 0);
+  if (inputHz <= 0 && r.offset !== undefined) {
+    // Six hundred written where kilohertz were meant.
+    const kilohertz = Math.abs(r.offset) >= 100e6 ? `${r.offset / 1e6} kHz` : undefined;
+    const message = `An offset of ${r.offset / 1e6} MHz would put the input below 0 MHz.`;
+    context.addIssue({
+      code: 'custom',
+      message,
+      path: ['offset'],
+      ...(kilohertz !== undefined && { params: { suggestion: kilohertz } }),
+    });
+  }
+  return { ...r, inputHz };
 });
 
 const packetStation = keyed(
@@ -565,6 +577,8 @@ const cards = keyed(
   },
   'cards: size, sheet, flip, notes',
 );
+
+z.config({ jitless: true });
 
 export const planSchema = keyed(
   {

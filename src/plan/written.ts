@@ -17,6 +17,7 @@ type IssueSink = {
   addIssue(issue: {
     code: 'custom';
     message: string;
+    path?: PropertyKey[];
     params?: Record<string, unknown>;
     input?: unknown;
   }): void;
@@ -69,7 +70,15 @@ export const line = (what: string) =>
 export const wholeNumber = (what: string, lowest: number, highest: number) =>
   z.number({ error: what }).int({ error: what }).min(lowest, { error: what }).max(highest, { error: what });
 
-export const trueOrFalse = z.boolean({ error: 'true or false (other words are text to YAML)' });
+/** What other programs take for true and false is text to YAML 1.2. */
+const meantBoolean: Readonly<Record<string, boolean>> = { yes: true, on: true, no: false, off: false };
+
+export const trueOrFalse = z.boolean({
+  error: ({ input }) => {
+    const meant = meantBoolean[String(input).toLowerCase()];
+    return `true or false (other words are text to YAML)${meant === undefined ? '' : `\n${meant}`}`;
+  },
+});
 
 export function oneOf<const Words extends readonly [string, ...string[]]>(words: Words) {
   return z.enum(words, {
@@ -183,7 +192,9 @@ export const timeOfDay = z
     const hour = Number(match?.[1]);
     const minute = Number(match?.[2]);
     if (!match || hour > 23 || minute > 59) {
-      const digits = /^(\d{1,2})[.h]?(\d{2})$/.exec(String(written));
+      // YAML drops the last zero of 7.30.
+      const text = String(written).replace(/^(\d{1,2}\.\d)$/, '$10');
+      const digits = /^(\d{1,2})[.h]?(\d{2})$/.exec(text);
       const suggestion =
         digits && Number(digits[1]) < 24 && Number(digits[2]) < 60
           ? `"${(digits[1] ?? '').padStart(2, '0')}:${digits[2]}"`
