@@ -1,7 +1,9 @@
 /** Content → pages: sheets of running text. Cards go through {@link ./impose.ts}. */
+
+import { cardFormats } from './card-format.ts';
 import type { CardDocument, Content, Inline, PagedDocument, PaperName } from './content.ts';
 import { fillPages } from './fill-pages.ts';
-import { cardFormats, type Imposition, impose } from './impose.ts';
+import { type Imposition, impose } from './impose.ts';
 import { layBlocks } from './lay-blocks.ts';
 import { layText } from './lay-text.ts';
 import type { Measure } from './measure.ts';

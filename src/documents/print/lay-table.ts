@@ -1,19 +1,10 @@
-/**
- * A table: widths of its columns, then each row as a slab. Columns stay as wide as their widest cell while
- * the table has room, and give way in proportion down to their longest word; figures are never broken.
- */
-import type { Align, Cell, Row, Table } from './content.ts';
-import { layText, noteTooWide, placeLine, plainText, sizeOf, stack } from './lay-text.ts';
+/** A table: the widths of its columns, then each row as a slab that carries the head along. */
+import { columnWidths, decimalPoints, name, type Placed, placeCells, pointOf } from './column-widths.ts';
+import type { Align, Row, Table } from './content.ts';
+import { layText, placeLine, sizeOf, stack } from './lay-text.ts';
 import { type Item, moved } from './page.ts';
 import { addNode, pointsPerMm, type Setting, type Slab } from './slab.ts';
-import { widthsOf, wrap } from './wrap.ts';
-
-/** A cell with the column it begins in. */
-interface Placed {
-  readonly cell: Cell;
-  readonly column: number;
-  readonly row: number;
-}
+import { wrap } from './wrap.ts';
 
 export function layTable(table: Table, widthPt: number, setting: Setting, parent: number): Slab[] {
   const sizePt = sizeOf(table.size, setting);
@@ -83,145 +74,6 @@ function ruleSlab(widths: readonly number[], widthPt: number): Slab {
     ],
     breakBelow: false,
   };
-}
-
-function placeCells(rows: readonly Row[]): Placed[] {
-  const placed: Placed[] = [];
-  const taken = new Set<string>();
-  rows.forEach((row, index) => {
-    let column = 0;
-    for (const cell of row.cells) {
-      while (taken.has(`${index} ${column}`)) column += 1;
-      placed.push({ cell, column, row: index });
-      if (cell.rows > 1)
-        for (let down = 1; down < cell.rows; down += 1)
-          for (let right = 0; right < cell.span; right += 1) taken.add(`${index + down} ${column + right}`);
-      column += cell.span;
-    }
-  });
-  return placed;
-}
-
-function columnWidths(
-  table: Table,
-  cells: readonly Placed[],
-  widthPt: number,
-  sizePt: number,
-  padX: number,
-  setting: Setting,
-): number[] {
-  const natural = table.columns.map(() => 0);
-  const least = table.columns.map(() => 0);
-  const points = decimalPoints(
-    table,
-    cells.filter((placed) => !placed.cell.heading),
-    sizePt,
-    setting,
-  );
-  for (const { cell, column } of cells) {
-    if (cell.span > 1) continue;
-    const need = widthsOf(cell.text, sizePt, setting, cell.heading);
-    natural[column] = Math.max(natural[column] ?? 0, need.natural + 2 * padX);
-    least[column] = Math.max(least[column] ?? 0, need.least + 2 * padX);
-  }
-  table.columns.forEach((column, index) => {
-    const point = points[index];
-    if (column.align === 'decimal' && point !== undefined) {
-      const need = point.before + point.after + 2 * padX;
-      natural[index] = Math.max(natural[index] ?? 0, need);
-      least[index] = Math.max(least[index] ?? 0, need);
-    }
-    if (column.widthMm !== undefined) {
-      natural[index] = Math.max(column.widthMm * pointsPerMm, least[index] ?? 0);
-      least[index] = natural[index] ?? 0;
-    }
-  });
-  widen(cells, natural, padX, (cell) => widthsOf(cell.text, sizePt, setting, cell.heading).natural);
-  widen(cells, least, padX, (cell) => widthsOf(cell.text, sizePt, setting, cell.heading).least);
-  const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
-  const spare = widthPt - sum(natural);
-  if (spare >= 0) {
-    const shares = sum(table.columns.map((column) => column.share));
-    return natural.map(
-      (width, index) => width + (shares === 0 ? 0 : (spare * (table.columns[index]?.share ?? 0)) / shares),
-    );
-  }
-  const room = widthPt - sum(least);
-  if (room < -0.01) {
-    noteTooWide(setting, `the table ${name(table)}`, sum(least), widthPt);
-    return least.map((width) => (width * widthPt) / sum(least));
-  }
-  const give = sum(natural) - sum(least);
-  return least.map(
-    (width, index) => width + (give === 0 ? 0 : (room * ((natural[index] ?? 0) - width)) / give),
-  );
-}
-
-/** Columns grow evenly where a cell that spans them needs more than they have. */
-function widen(cells: readonly Placed[], widths: number[], padX: number, need: (cell: Cell) => number): void {
-  for (const { cell, column } of cells) {
-    if (cell.span === 1) continue;
-    let have = 0;
-    for (let at = column; at < column + cell.span; at += 1) have += widths[at] ?? 0;
-    const lack = need(cell) + 2 * padX - have;
-    if (lack > 0)
-      for (let at = column; at < column + cell.span; at += 1)
-        widths[at] = (widths[at] ?? 0) + lack / cell.span;
-  }
-}
-
-function name(table: Table): string {
-  const first =
-    table.caption.length > 0
-      ? table.caption
-      : (table.head[0]?.cells[0]?.text ?? table.body[0]?.cells[0]?.text ?? []);
-  return `"${plainText(first).slice(0, 40)}"`;
-}
-
-function decimalPoints(
-  table: Table,
-  cells: readonly Placed[],
-  sizePt: number,
-  setting: Setting,
-): { before: number; after: number }[] {
-  const points = table.columns.map(() => ({ before: 0, after: 0 }));
-  for (const { cell, column } of cells) {
-    const point = points[column];
-    if (
-      table.columns[column]?.align !== 'decimal' ||
-      point === undefined ||
-      cell.heading ||
-      cell.align !== undefined
-    )
-      continue;
-    const part = pointOf(cell, sizePt, setting);
-    point.before = Math.max(point.before, part.before);
-    point.after = Math.max(point.after, part.after);
-  }
-  return points;
-}
-
-/** The widths before and from the decimal point of the first figure of a cell; a whole number has its point at its end. */
-function pointOf(
-  cell: Cell,
-  sizePt: number,
-  setting: Setting,
-): { readonly before: number; readonly after: number } {
-  const all = widthsOf(cell.text, sizePt, setting).natural;
-  const before: (typeof cell.text)[number][] = [];
-  for (const item of cell.text) {
-    const at =
-      item.kind === 'text'
-        ? (/\.\d/.exec(item.text)?.index ?? /(?<=\d)(?!\d)/.exec(item.text)?.index ?? -1)
-        : -1;
-    if (item.kind === 'text' && at >= 0) {
-      before.push({ ...item, text: item.text.slice(0, at) });
-      const wide = widthsOf(before, sizePt, setting).natural;
-      return { before: wide, after: Math.max(0, all - wide) };
-    }
-    before.push(item);
-  }
-  return { before: all, after: 0 };
 }
 
 function layRows(grid: Grid, rows: readonly Row[], cells: readonly Placed[], parent: number): Slab[] {

@@ -4,12 +4,15 @@
  * many millimetres the back came out too far to the right or too low. These two figures are what
  * {@link ./impose.ts} takes as `backOffsetMm`. A ruler shows whether the printer kept the scale.
  */
+
+import { sheetMarginMm } from './card-format.ts';
 import type { Flip, PaperName } from './content.ts';
-import { type Imposition, ruler, sheetMarginMm } from './impose.ts';
+import type { Imposition } from './impose.ts';
 import { papers } from './lay-out.ts';
 import { layText } from './lay-text.ts';
 import type { Measure } from './measure.ts';
 import { type Item, type LaidOut, moved } from './page.ts';
+import { ruler } from './sheet-marks.ts';
 import { addNode, pointsPerMm as mm, newNotes, type Setting } from './slab.ts';
 
 /** The words on the sheet; how to use it is said on the side it is about. */

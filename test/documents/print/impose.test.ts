@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
+import { behind, cardFormats, gridOf, sheetMarginMm } from '../../../src/documents/print/card-format.ts';
 import type { CardSize, Flip, PaperName } from '../../../src/documents/print/content.ts';
-import { behind, cardFormats, gridOf, sheetMarginMm } from '../../../src/documents/print/impose.ts';
 import { layOut, papers } from '../../../src/documents/print/lay-out.ts';
 import type { GroupItem, Item, Page } from '../../../src/documents/print/page.ts';
 import { readContent } from '../../../src/documents/print/read-content.ts';

@@ -138,6 +138,15 @@ it('a cell over two columns is as wide as both', () => {
   expect((item?.x ?? 0) + 10).toBeCloseTo((15 + 60) * (72 / 25.4) - 5, 6);
 });
 
+it('a long cell over several columns widens the one that takes what room is left, not the narrow ones', () => {
+  const laid = lay(
+    '<table><column/><column share="1"/><row><cell>1</cell><cell>a</cell></row><row><cell span="2">a cell as long as this</cell></row></table>',
+  );
+  const [first, second] = texts(laid.pages[0]);
+  // One letter of 5 pt with 5 pt on either side.
+  expect((second?.x ?? 0) - (first?.x ?? 0)).toBeCloseTo(15, 6);
+});
+
 it('the running foot counts the pages, and a reference names the page of its part', () => {
   const laid = lay(
     `<running-foot>Page <page/> of <pages/></running-foot><p>see <page-of id="b"/></p><section id="b" new-page="yes"><p>here</p></section>`,

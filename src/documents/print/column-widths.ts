@@ -1,0 +1,163 @@
+/**
+ * How wide the columns of a table are: as wide as their widest cell while there is room; else they give way in
+ * proportion, down to their longest word. Figures are never broken, and their decimal points stand in line.
+ */
+import type { Cell, Row, Table } from './content.ts';
+import { noteTooWide, plainText } from './lay-text.ts';
+import { pointsPerMm, type Setting } from './slab.ts';
+import { widthsOf } from './wrap.ts';
+
+/** A cell with the column and row it begins in. */
+export interface Placed {
+  readonly cell: Cell;
+  readonly column: number;
+  readonly row: number;
+}
+
+export function placeCells(rows: readonly Row[]): Placed[] {
+  const placed: Placed[] = [];
+  const taken = new Set<string>();
+  rows.forEach((row, index) => {
+    let column = 0;
+    for (const cell of row.cells) {
+      while (taken.has(`${index} ${column}`)) column += 1;
+      placed.push({ cell, column, row: index });
+      if (cell.rows > 1)
+        for (let down = 1; down < cell.rows; down += 1)
+          for (let right = 0; right < cell.span; right += 1) taken.add(`${index + down} ${column + right}`);
+      column += cell.span;
+    }
+  });
+  return placed;
+}
+
+export function columnWidths(
+  table: Table,
+  cells: readonly Placed[],
+  widthPt: number,
+  sizePt: number,
+  padX: number,
+  setting: Setting,
+): number[] {
+  const natural = table.columns.map(() => 0);
+  const least = table.columns.map(() => 0);
+  const points = decimalPoints(
+    table,
+    cells.filter((placed) => !placed.cell.heading),
+    sizePt,
+    setting,
+  );
+  for (const { cell, column } of cells) {
+    if (cell.span > 1) continue;
+    const need = widthsOf(cell.text, sizePt, setting, cell.heading);
+    natural[column] = Math.max(natural[column] ?? 0, need.natural + 2 * padX);
+    least[column] = Math.max(least[column] ?? 0, need.least + 2 * padX);
+  }
+  table.columns.forEach((column, index) => {
+    const point = points[index];
+    if (column.align === 'decimal' && point !== undefined) {
+      const need = point.before + point.after + 2 * padX;
+      natural[index] = Math.max(natural[index] ?? 0, need);
+      least[index] = Math.max(least[index] ?? 0, need);
+    }
+    if (column.widthMm !== undefined) {
+      natural[index] = Math.max(column.widthMm * pointsPerMm, least[index] ?? 0);
+      least[index] = natural[index] ?? 0;
+    }
+  });
+  widen(table, cells, natural, padX, (cell) => widthsOf(cell.text, sizePt, setting, cell.heading).natural);
+  widen(table, cells, least, padX, (cell) => widthsOf(cell.text, sizePt, setting, cell.heading).least);
+  const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+  const spare = widthPt - sum(natural);
+  if (spare >= 0) {
+    const shares = sum(table.columns.map((column) => column.share));
+    return natural.map(
+      (width, index) => width + (shares === 0 ? 0 : (spare * (table.columns[index]?.share ?? 0)) / shares),
+    );
+  }
+  const room = widthPt - sum(least);
+  if (room < -0.01) {
+    noteTooWide(setting, `the table ${name(table)}`, sum(least), widthPt);
+    return least.map((width) => (width * widthPt) / sum(least));
+  }
+  const give = sum(natural) - sum(least);
+  return least.map(
+    (width, index) => width + (give === 0 ? 0 : (room * ((natural[index] ?? 0) - width)) / give),
+  );
+}
+
+/** Where a cell needs more than the columns it spans have, those with a share grow by their shares; without any, all alike. */
+function widen(
+  table: Table,
+  cells: readonly Placed[],
+  widths: number[],
+  padX: number,
+  need: (cell: Cell) => number,
+): void {
+  for (const { cell, column } of cells) {
+    if (cell.span === 1) continue;
+    const spanned = table.columns.slice(column, column + cell.span);
+    const have = widths.slice(column, column + cell.span).reduce((sum, width) => sum + width, 0);
+    const lack = need(cell) + 2 * padX - have;
+    if (lack <= 0) continue;
+    const shares = spanned.reduce((sum, one) => sum + one.share, 0);
+    spanned.forEach((one, index) => {
+      widths[column + index] =
+        (widths[column + index] ?? 0) + (shares === 0 ? lack / cell.span : (lack * one.share) / shares);
+    });
+  }
+}
+
+export function name(table: Table): string {
+  const first =
+    table.caption.length > 0
+      ? table.caption
+      : (table.head[0]?.cells[0]?.text ?? table.body[0]?.cells[0]?.text ?? []);
+  return `"${plainText(first).slice(0, 40)}"`;
+}
+
+export function decimalPoints(
+  table: Table,
+  cells: readonly Placed[],
+  sizePt: number,
+  setting: Setting,
+): { before: number; after: number }[] {
+  const points = table.columns.map(() => ({ before: 0, after: 0 }));
+  for (const { cell, column } of cells) {
+    const point = points[column];
+    if (
+      table.columns[column]?.align !== 'decimal' ||
+      point === undefined ||
+      cell.heading ||
+      cell.align !== undefined
+    )
+      continue;
+    const part = pointOf(cell, sizePt, setting);
+    point.before = Math.max(point.before, part.before);
+    point.after = Math.max(point.after, part.after);
+  }
+  return points;
+}
+
+/** The widths before and from the decimal point of the first figure of a cell; a whole number has its point at its end. */
+export function pointOf(
+  cell: Cell,
+  sizePt: number,
+  setting: Setting,
+): { readonly before: number; readonly after: number } {
+  const all = widthsOf(cell.text, sizePt, setting).natural;
+  const before: (typeof cell.text)[number][] = [];
+  for (const item of cell.text) {
+    const at =
+      item.kind === 'text'
+        ? (/\.\d/.exec(item.text)?.index ?? /(?<=\d)(?!\d)/.exec(item.text)?.index ?? -1)
+        : -1;
+    if (item.kind === 'text' && at >= 0) {
+      before.push({ ...item, text: item.text.slice(0, at) });
+      const wide = widthsOf(before, sizePt, setting).natural;
+      return { before: wide, after: Math.max(0, all - wide) };
+    }
+    before.push(item);
+  }
+  return { before: all, after: 0 };
+}
