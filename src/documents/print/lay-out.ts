@@ -2,6 +2,7 @@
 
 import { cardFormats } from './card-format.ts';
 import type { CardDocument, Content, Inline, PagedDocument, PaperName } from './content.ts';
+import { withFigureBoxes } from './figure-boxes.ts';
 import { fillPages } from './fill-pages.ts';
 import { type Imposition, impose } from './impose.ts';
 import { layBlocks } from './lay-blocks.ts';
@@ -144,7 +145,7 @@ function finish(
     title: content.title,
     language: content.language,
     pages,
-    structure: notes.structure,
+    structure: withFigureBoxes(notes.structure, pages),
     outline,
     ...(content.kind === 'cards' && cardFormats[content.cardSize].panels === 1 ? { flip: content.flip } : {}),
     overflows: notes.overflows,

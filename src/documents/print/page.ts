@@ -75,6 +75,8 @@ export interface StructureNode {
   readonly scope?: 'Column' | 'Row';
   readonly colSpan?: number;
   readonly rowSpan?: number;
+  /** Of a figure: left, top, right, bottom on its page. */
+  readonly box?: readonly [number, number, number, number];
 }
 
 export type Role =

@@ -46,7 +46,7 @@ interface StructureElement {
 /** The parts of pdfkit 0.20.2 that its types do not show. */
 interface Inside {
   readonly _font: EmbeddedFont;
-  readonly page: { readonly fonts: { [id: string]: unknown } };
+  readonly page: { readonly height: number; readonly fonts: { [id: string]: unknown } };
   readonly outline: OutlineItem;
   readonly info: { Title?: string; Subject?: string; Author?: string };
   readonly _root: {
@@ -183,6 +183,16 @@ function elementOf(painter: Painter, node: number): StructureElement {
       ...(part.rowSpan === undefined ? {} : { RowSpan: part.rowSpan }),
     };
     if (Object.keys(table).length > 0) element.dictionary.data['A'] = { O: 'Table', ...table };
+    if (part.box !== undefined) {
+      // Parts are made when the first of them is drawn, so the page is the one they stand on; its y runs up.
+      const { height } = painter.document.page;
+      const [left, top, right, bottom] = part.box;
+      element.dictionary.data['A'] = {
+        O: 'Layout',
+        Placement: 'Block',
+        BBox: [left, height - bottom, right, height - top],
+      };
+    }
     painter.elements.push(element);
     if (part.parent !== undefined) painter.elements[part.parent]?.add(element);
   }

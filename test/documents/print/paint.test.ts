@@ -122,6 +122,24 @@ it('the file names its title, language and marks, and asks not to be scaled', as
   );
 });
 
+it('a figure states where it lies, also on a card that lies on its side', async () => {
+  const boxes = async (text: string): Promise<number[]> => {
+    const pdf = Buffer.from(await paint(laid(text), { fonts, date })).toString('latin1');
+    return (/\/BBox \[([^\]]*)\]/.exec(pdf)?.[1] ?? '').split(' ').map(Number);
+  };
+  const board = { widthPt: 40 * (72 / 25.4), heightPt: 10 * (72 / 25.4) };
+  const [left = 0, bottom = 0, right = 0, top = 0] = await boxes(markup);
+  // The figure stands in the middle of A4; its black square begins at its left edge and is as high as it is.
+  expect(left).toBeCloseTo((595.276 - board.widthPt) / 2, 1);
+  expect(top - bottom).toBeCloseTo(board.heightPt, 1);
+  expect(right).toBeLessThan(left + board.widthPt);
+  const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = await boxes(
+    '<cards title="C" language="en" paper="Letter" card="a6" flip="long-edge"><card id="a"><front><figure name="day"/></front><back></back></card></cards>',
+  );
+  expect(x2 - x1).toBeCloseTo(board.heightPt, 1);
+  expect(y2 - y1).toBeGreaterThan(x2 - x1);
+});
+
 it('a stroke tells each zero from the letter O', () => {
   const code = textsOf(laid().pages[0]?.items ?? []).find((item) => item.text.includes('KX9OO0'));
   expect(code?.zeros.length).toBe(1);
