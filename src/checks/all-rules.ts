@@ -34,6 +34,11 @@ import { frequencyListenOnlyTransmitted } from './frequency/listen-only-transmit
 import { frequencyOffRaster } from './frequency/off-raster.ts';
 import { frequencyOutputOutsideBand } from './frequency/output-outside-band.ts';
 import { frequencyOutsideAllocation } from './frequency/outside-allocation.ts';
+import { interferenceAdjacentChannel } from './interference/adjacent-channel.ts';
+import { interferenceFifthOrder } from './interference/fifth-order.ts';
+import { interferenceHarmonic } from './interference/harmonic.ts';
+import { interferenceSamePairSameTone } from './interference/same-pair-same-tone.ts';
+import { interferenceThirdOrder } from './interference/third-order.ts';
 import { ladderDigipeaterOffChannel } from './ladder/digipeater-off-channel.ts';
 import { ladderGradesOutOfOrder } from './ladder/grades-out-of-order.ts';
 import { ladderHangsOnOne } from './ladder/hangs-on-one.ts';
@@ -138,6 +143,11 @@ export const allRules: readonly Rule[] = [
   frequencyOffRaster,
   frequencyOutputOutsideBand,
   frequencyOutsideAllocation,
+  interferenceAdjacentChannel,
+  interferenceFifthOrder,
+  interferenceHarmonic,
+  interferenceSamePairSameTone,
+  interferenceThirdOrder,
   ladderDigipeaterOffChannel,
   ladderGradesOutOfOrder,
   ladderHangsOnOne,

@@ -6,6 +6,7 @@ import type { CheckIn, Ladder, Plan, Radio } from '../plan/model.ts';
 import type { Law } from '../regulations/law.ts';
 import { type ChannelOutcome, type ChannelParticulars, channelParticulars } from './channel-particulars.ts';
 import { type ShownName, shownNames } from './shown-names.ts';
+import { type Site, sites } from './sites.ts';
 import { type Use, useOf } from './use.ts';
 import { membersOf } from './who.ts';
 
@@ -26,6 +27,8 @@ export interface Consequences {
   membersOf(who: CheckIn['who']): readonly string[];
   laddersOf(member: string): readonly Ladder[];
   checkInsOf(member: string): readonly CheckIn[];
+  /** What transmits and listens at each place where several stations do. */
+  sites(): readonly Site[];
 }
 
 export interface BestUse extends Use {
@@ -68,12 +71,19 @@ export function consequencesOf(plan: Plan, law: Law): Consequences {
       .toSorted((a, b) => a - b),
   );
   const who = new Map<CheckIn['who'], readonly string[]>();
+  const sets = new Map<CheckIn['who'], ReadonlySet<string>>();
   const meant = (written: CheckIn['who']): readonly string[] => {
     const found = who.get(written) ?? membersOf(plan, written);
     who.set(written, found);
     return found;
   };
-  return {
+  const means = (written: CheckIn['who'], member: string): boolean => {
+    const found = sets.get(written) ?? new Set(meant(written));
+    sets.set(written, found);
+    return found.has(member);
+  };
+  let found: readonly Site[] | undefined;
+  const tables = {
     outcomes,
     channels,
     use,
@@ -83,13 +93,20 @@ export function consequencesOf(plan: Plan, law: Law): Consequences {
     shownNames: once((radio: Radio) => shownNames(plan, radio, slotsOf(radio.id))),
     membersOf: meant,
     laddersOf: once((member: string) =>
-      [...plan.ladders.values()].filter((ladder) => meant(ladder.who).includes(member)),
+      [...plan.ladders.values()].filter((ladder) => means(ladder.who, member)),
     ),
     checkInsOf: once((member: string) =>
       [...plan.checkIns.values()].filter(
-        (checkIn) => meant(checkIn.who).includes(member) || checkIn.control.includes(member),
+        (checkIn) => means(checkIn.who, member) || checkIn.control.includes(member),
       ),
     ),
+  };
+  return {
+    ...tables,
+    sites: () => {
+      found ??= sites(plan, law, tables);
+      return found;
+    },
   };
 }
 
