@@ -10,7 +10,10 @@ const reaches: readonly (readonly [RegExp, string])[] = [
   [/\b(?:setTimeout|setInterval|setImmediate)\s*\(/, 'the clock'],
   [/\bMath\.random\b|\brandomUUID\b|\brandomBytes\b|\bgetRandomValues\b/, 'chance'],
   [/(?<![.\w])process(?:\.[a-zA-Z]|\[)|\bglobalThis\b|\bimport\.meta\b/, 'the environment'],
-  [/\.toLocale\w*\s*\(|\.localeCompare\s*\(|\bIntl\.(?!Segmenter\b|supportedValuesOf\b|DateTimeFormat\('en-US')/, 'the locale'],
+  [
+    /\.toLocale\w*\s*\(|\.localeCompare\s*\(|\bIntl\.(?!Segmenter\b|supportedValuesOf\b|DateTimeFormat\(['"]en-US['"])/,
+    'the locale',
+  ],
   [/(?<![.\w])fetch\s*\(|\bWebSocket\b|\bXMLHttpRequest\b/, 'the network'],
   [
     /\bcreateRequire\b|(?<![.\w])require\s*\(|(?<![.\w])eval\s*\(|\bimport\s*\(\s*[^\s'"`]|\bnew Function\b/,

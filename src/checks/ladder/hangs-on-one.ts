@@ -1,7 +1,7 @@
 import { dependents } from '../../consequences/supports.ts';
+import { jointSupport } from '../joint-support.ts';
 import { listNames } from '../list-names.ts';
 import { commonPractice, rule } from '../rule.ts';
-import { sharedSupport } from '../shared-support.ts';
 
 /** A second choice on the same hilltop fails in the same storm as the first. */
 export const ladderHangsOnOne = rule({
@@ -41,7 +41,7 @@ fallbacks:
   *check({ plan }) {
     const all = new Map([...dependents(plan)].map((dependent) => [dependent.id, dependent]));
     for (const ladder of plan.ladders.values()) {
-      const shared = sharedSupport(plan, all, ladder);
+      const shared = jointSupport(plan, all, ladder);
       if (shared.length > 0)
         yield {
           at: ['fallbacks', ladder.id],

@@ -6,7 +6,7 @@ import type { Ladder, Plan, Rung } from '../plan/model.ts';
  * Names of what all radio rungs hang on, the nearest first: the same station goes before the place it stands
  * at, and that before what feeds it. Empty where one rung is free of it, as simplex is.
  */
-export function sharedSupport(
+export function jointSupport(
   plan: Plan,
   all: ReadonlyMap<string, Dependent>,
   ladder: Ladder,
