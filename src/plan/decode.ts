@@ -23,10 +23,9 @@ export function decode(bytes: Uint8Array, name: string): string {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
     const offset = firstByteThatIsNotUtf8(bytes);
-    const before = bytes.subarray(0, offset);
-    const line = before.reduce((count, byte) => (byte === 0x0a ? count + 1 : count), 1);
-    const column = offset - before.lastIndexOf(0x0a);
-    const byte = (bytes[offset] ?? 0).toString(16).toUpperCase();
+    const lines = new TextDecoder().decode(bytes.subarray(0, offset)).split('\n');
+    const [line, column] = [lines.length, (lines.at(-1) ?? '').length + 1];
+    const byte = (bytes[offset] ?? 0).toString(16).toUpperCase().padStart(2, '0');
     throw new Refusal(
       `${name}:${line}:${column}: the byte ${byte} is not UTF-8; the file may be saved as Latin-1 or Windows-1252.`,
       'Save it again as UTF-8.',
@@ -41,24 +40,28 @@ export function tooLarge(name: string, bytes: number): Refusal {
   );
 }
 
+/** Offset of the first byte that begins no character (Unicode 16.0, table 3-7); a decoder tells only whether there is one. */
 function firstByteThatIsNotUtf8(bytes: Uint8Array): number {
-  let low = 0;
-  let high = bytes.length;
-  // The longest prefix that decodes: halve, since a decoder tells only whether, not where.
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (decodes(bytes.subarray(0, middle))) low = middle;
-    else high = middle - 1;
+  let offset = 0;
+  while (offset < bytes.length) {
+    const length = lengthOfCharacter(bytes, offset);
+    if (length === undefined) return offset;
+    offset += length;
   }
-  return low;
+  return offset;
 }
 
-/** Whether these bytes are the beginning of UTF-8 text; a character cut off at the end does not count against them. */
-function decodes(bytes: Uint8Array): boolean {
-  try {
-    new TextDecoder('utf-8', { fatal: true }).decode(bytes, { stream: true });
-    return true;
-  } catch {
-    return false;
-  }
+function lengthOfCharacter(bytes: Uint8Array, offset: number): number | undefined {
+  const first = bytes[offset] ?? 0;
+  if (first < 0x80) return 1;
+  const length = first < 0xc2 ? 0 : first < 0xe0 ? 2 : first < 0xf0 ? 3 : first < 0xf5 ? 4 : 0;
+  if (length === 0) return undefined;
+  // Some first bytes allow only a part of what may follow others: no overlong forms, no surrogates.
+  const lowest = first === 0xe0 ? 0xa0 : first === 0xf0 ? 0x90 : 0x80;
+  const highest = first === 0xed ? 0x9f : first === 0xf4 ? 0x8f : 0xbf;
+  const second = bytes[offset + 1] ?? 0;
+  if (second < lowest || second > highest) return undefined;
+  for (let at = offset + 2; at < offset + length; at += 1)
+    if (((bytes[at] ?? 0) & 0xc0) !== 0x80) return undefined;
+  return length;
 }

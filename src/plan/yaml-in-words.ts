@@ -8,22 +8,42 @@ export interface YamlComplaint {
   readonly to: number;
 }
 
+/** Complaints that a broken structure brings about on lines where nothing is wrong. */
+const ofStructure: ReadonlySet<string> = new Set([
+  'BAD_INDENT',
+  'BLOCK_AS_IMPLICIT_KEY',
+  'MULTILINE_IMPLICIT_KEY',
+  'UNEXPECTED_TOKEN',
+]);
+
 /**
- * One slip makes the parser stumble on for many lines; of complaints about lines that follow one another,
- * only the first is kept, and each line once.
+ * One slip makes the parser stumble on for many lines. Of complaints about lines that follow one another only
+ * the first is kept, and of complaints about the structure of a section only its first; a line indented with
+ * a tab is always said.
  */
 export function yamlInWords(errors: readonly YAMLError[], text: string): YamlComplaint[] {
   const kept: YamlComplaint[] = [];
-  let lastLine = Number.NEGATIVE_INFINITY;
-  const complaints = errors.map((error) => inWords(error, text)).sort((a, b) => a.from - b.from);
-  let counted = 0;
-  let line = 0;
-  for (const complaint of complaints) {
-    for (; counted < complaint.from; counted += 1) if (text[counted] === '\n') line += 1;
-    if (line > lastLine + 1 || isIndentedWithTab(text, complaint.from)) {
-      if (line !== lastLine) kept.push(complaint);
+  let last = { line: Number.NEGATIVE_INFINITY, brokenSection: Number.NEGATIVE_INFINITY };
+  const complaints = errors
+    .map((error) => ({ ...inWords(error, text), code: error.code }))
+    .sort((a, b) => a.from - b.from);
+  const lines = text.split('\n');
+  let [line, section, start] = [0, 0, 0];
+  for (const { code, ...complaint } of complaints) {
+    for (; start + (lines[line] ?? '').length < complaint.from && line < lines.length - 1; line += 1) {
+      start += (lines[line] ?? '').length + 1;
+      if (/^[a-z]/.test(lines[line + 1] ?? '')) section += 1;
     }
-    lastLine = line;
+    const structure = ofStructure.has(code);
+    const heading = /^[a-z]/.test(lines[line] ?? '');
+    const echo =
+      line === last.line + 1 ||
+      (structure && (section === last.brokenSection || (heading && section === last.brokenSection + 1)));
+    if (line !== last.line && (!echo || isIndentedWithTab(text, complaint.from))) kept.push(complaint);
+    last = {
+      line,
+      brokenSection: structure || isIndentedWithTab(text, complaint.from) ? section : last.brokenSection,
+    };
   }
   return kept;
 }
