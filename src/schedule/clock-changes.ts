@@ -3,6 +3,8 @@
  * platform. Times of day between the old and the new reading then do not exist, or come twice (RFC 5545,
  * 3.3.5, says how calendars take them).
  */
+import { dayMs, minuteMs } from './calendar-date.ts';
+import { zoneOffset } from './zone-offset.ts';
 
 export interface ClockChange {
   /** ISO date on the clocks of the zone, at the change. */
@@ -14,17 +16,17 @@ export interface ClockChange {
   readonly toMinute: number;
   /** The instant, milliseconds since 1970-01-01T00:00Z. */
   readonly instantMs: number;
+  /** What the clocks show less UTC, before and after. */
+  readonly oldOffsetMin: number;
+  readonly newOffsetMin: number;
 }
-
-const minuteMs = 60_000;
-const dayMs = 86_400_000;
 
 /**
  * Changes from one ISO date to another, both included, in order.
  * @throws {RangeError} for a zone the database does not have
  */
 export function clockChanges(zone: string, fromDate: string, toDate: string): readonly ClockChange[] {
-  const offsetAt = offsetReader(zone);
+  const offsetAt = zoneOffset(zone);
   const changes: ClockChange[] = [];
   // A day to either side, for zones far from Greenwich. Two changes are never less than some weeks apart.
   let at = Date.parse(fromDate) - dayMs;
@@ -52,6 +54,8 @@ function changeAt(instantMs: number, oldOffsetMs: number, newOffsetMs: number): 
     fromMinute,
     toMinute: fromMinute + Math.abs(newOffsetMs - oldOffsetMs) / minuteMs,
     instantMs,
+    oldOffsetMin: oldOffsetMs / minuteMs,
+    newOffsetMin: newOffsetMs / minuteMs,
   };
 }
 
@@ -70,25 +74,4 @@ function firstWithout(
     else high = middle;
   }
   return high;
-}
-
-/** What the clocks of a zone show less UTC, milliseconds. */
-function offsetReader(zone: string): (instantMs: number) => number {
-  const format = new Intl.DateTimeFormat('en-US', {
-    timeZone: zone,
-    hourCycle: 'h23',
-    year: 'numeric',
-    month: 'numeric',
-    day: 'numeric',
-    hour: 'numeric',
-    minute: 'numeric',
-    second: 'numeric',
-  });
-  return (instantMs) => {
-    const parts = new Map(format.formatToParts(instantMs).map(({ type, value }) => [type, Number(value)]));
-    const [year, month, day, hour, minute, second] = (
-      ['year', 'month', 'day', 'hour', 'minute', 'second'] as const
-    ).map((part) => parts.get(part) ?? 0);
-    return Date.UTC(year ?? 0, (month ?? 1) - 1, day, hour, minute, second) - instantMs;
-  };
 }
