@@ -1,15 +1,11 @@
 /** On which days and at which minutes a check-in begins, as far as its days follow from the week or the month alone. */
 import type { CheckIn, Days, TimeOfDay } from '../plan/model.ts';
+import { isoWeekday } from '../schedule/calendar-date.ts';
+import { dayStarts } from '../schedule/day-starts.ts';
 
-const dayMinutes = 1440;
-
-/** Minutes after midnight of the first day at which it begins; a watch goes on past midnight where it ends earlier than it begins. */
+/** Minutes after midnight of its day at which it begins; 1440 and more past the next midnight. */
 export function startMinutes({ at, until, repeatsMin }: CheckIn): readonly number[] {
-  if (repeatsMin === undefined || until === undefined) return [at.minute];
-  const last = until.minute < at.minute ? until.minute + dayMinutes : until.minute;
-  const starts: number[] = [];
-  for (let minute = at.minute; minute <= last; minute += repeatsMin) starts.push(minute);
-  return starts;
+  return dayStarts(at.minute, until?.minute, repeatsMin);
 }
 
 /** Days of the week, 1 Monday to 7 Sunday, on which it begins every week; undefined where weeks differ. */
@@ -25,7 +21,7 @@ export function weekdaysOf(days: Days): readonly number[] | undefined {
 
 /** Whether it surely begins on a date; false as well where only the start of the series could tell. */
 export function beginsOn(days: Days, date: string): boolean {
-  const weekday = new Date(date).getUTCDay() || 7;
+  const weekday = isoWeekday(date);
   const weekly = weekdaysOf(days);
   if (weekly !== undefined) return weekly.includes(weekday);
   if (days.kind !== 'recurrence') return false;
