@@ -70,6 +70,23 @@ program
   );
 
 program
+  .command('paths')
+  .description('each radio path: distance, bearing, margin, verdict, and what was really heard')
+  .argument('<plan>', 'a plan file; - reads standard input')
+  .option('--from <id>', 'only from this place, station or kind of radio')
+  .option('--to <id>', 'only to this place, station or kind of radio')
+  .option('--json', 'with every part of the link budget, as JSON')
+  .option('--stdin-filename <name>', 'what to call standard input', 'plan.yaml')
+  .addOption(today)
+  .addHelpText(
+    'after',
+    '\nExamples:\n  readback paths plan.yaml\n  readback paths plan.yaml --from trailhead\n  readback paths plan.yaml --from trailhead --to gap --json',
+  )
+  .action(async (plan: string, options) =>
+    endWith((await import('./paths.ts')).paths(plan, { ...options, ...program.opts() })),
+  );
+
+program
   .command('explain')
   .description('a rule: what it looks for, why, its source, how to mend it; without a rule, all of them')
   .argument('[rule]', 'such as offset/unusual')

@@ -1,0 +1,333 @@
+/**
+ * Every radio path that follows from a plan, predicted both ways: from each place where a member may be to
+ * each repeater, digipeater and mailbox they use, and to each member they try to reach without one.
+ *
+ * A path stands once for all members who would use it with the same kind of radio from the same place.
+ */
+import type { Antenna, Channel, Member, Place, Plan, Trial } from '../plan/model.ts';
+import { antennaSituation } from '../reach/antenna-situation.ts';
+import type { Geodesy } from '../reach/geodesy.ts';
+import type { Terrain } from '../reach/mosaic.ts';
+import type { NoisePlace } from '../reach/noise.ts';
+import { type PathPrediction, type PathStation, predictPath, reversed } from '../reach/path-prediction.ts';
+import { type Profile, profileOverTerrain, typedProfile } from '../reach/profile.ts';
+import type { ChannelParticulars } from './channel-particulars.ts';
+import type { Consequences } from './consequences.ts';
+
+/** The ground and the globe, as loaded from outside. */
+export interface Ground {
+  readonly terrain: Terrain;
+  readonly geodesy: Geodesy;
+  /** Magnetic declination at a place of the plan, degrees, by its id; absent where no model covers the date. */
+  readonly declinationDeg: ReadonlyMap<string, number>;
+}
+
+export type PathEnd =
+  | { readonly kind: 'member'; readonly place: string; readonly radio: string }
+  | { readonly kind: 'repeater' | 'digipeater' | 'mailbox'; readonly id: string; readonly place: string };
+
+export interface RadioPath {
+  readonly from: PathEnd;
+  readonly to: PathEnd;
+  /** Slot over which it goes. */
+  readonly slot: number;
+  /** Members who would use it. */
+  readonly members: readonly string[];
+  readonly prediction: PathPrediction;
+  /** The ground under it, from `from` to `to`; absent where there are no data. */
+  readonly profile?: Profile;
+  /** What was really heard on it, the latest last. */
+  readonly trials: readonly Trial[];
+}
+
+export interface Wanted {
+  readonly from: PathEnd;
+  readonly to: PathEnd;
+  readonly slot: number;
+  readonly members: readonly string[];
+}
+
+export function pathsOf(plan: Plan, consequences: Consequences, ground: Ground): readonly RadioPath[] {
+  return wantedPaths(plan, consequences).map((wanted) => radioPath(plan, consequences, ground, wanted));
+}
+
+/** One path, whether or not the plan asks for it. Both ends must stand at places of the plan. */
+export function radioPath(plan: Plan, consequences: Consequences, ground: Ground, wanted: Wanted): RadioPath {
+  const trials = trialsOf(plan, wanted);
+  const on = consequences.channels.get(wanted.slot);
+  const [from, to] = [plan.places.get(wanted.from.place), plan.places.get(wanted.to.place)];
+  if (!on || !from || !to)
+    throw new Error(`a path from ${wanted.from.place} to ${wanted.to.place} names nothing`);
+  const profile = profileBetween(plan, ground, from, to);
+  const [there, back] = [
+    stationAt(plan, consequences, wanted.from, wanted.members, on),
+    stationAt(plan, consequences, wanted.to, [], on),
+  ];
+  const [declinedFrom, declinedTo] = [ground.declinationDeg.get(from.id), ground.declinationDeg.get(to.id)];
+  const prediction = predictPath({
+    from: there,
+    to: back,
+    profile,
+    geodesy: ground.geodesy,
+    frequencyHz: on.transmitHz ?? on.receiveHz,
+    returnFrequencyHz: on.receiveHz,
+    service: on.mode === 'packet' ? 'packet-1200' : 'fm-voice',
+    widthHz: on.spacingHz,
+    ...(declinedFrom !== undefined &&
+      declinedTo !== undefined && { declinationDeg: { from: declinedFrom, to: declinedTo } }),
+  });
+  return { ...wanted, prediction, ...(profile.gaps.length === 0 && { profile }), trials };
+}
+
+/** The ground between two places: from the elevation files where they cover it, else as typed from a map. */
+function profileBetween(plan: Plan, { terrain, geodesy }: Ground, from: Place, to: Place): Profile {
+  const ends = {
+    ...(from.elevationM !== undefined && { startElevationM: from.elevationM }),
+    ...(to.elevationM !== undefined && { endElevationM: to.elevationM }),
+  };
+  const surveyed = profileOverTerrain(terrain, geodesy, from.at, to.at, ends);
+  if (surveyed.gaps.length === 0) return surveyed;
+  const typed = plan.terrain.profiles.find(
+    (profile) =>
+      (profile.from === from.id && profile.to === to.id) ||
+      (profile.from === to.id && profile.to === from.id),
+  );
+  if (!typed) return surveyed;
+  const lengthKm = geodesy.line(from.at, to.at).distanceM / 1000;
+  const reading = typedProfile(
+    typed.heights.map(([distanceM, heightM]) => [distanceM / 1000, heightM] as const),
+    lengthKm,
+  );
+  if (!reading.ok) return surveyed;
+  return typed.from === from.id ? reading.profile : reversed(reading.profile);
+}
+
+/**
+ * How noisy a place is: buildings and their electronics at a base, nature elsewhere. The classes are those of
+ * Recommendation ITU-R P.372; which place is which is this program's reading of its kind.
+ */
+const noiseAt: Readonly<Record<Place['kind'], NoisePlace>> = {
+  base: 'residential',
+  'high-ground': 'rural',
+  relay: 'rural',
+  field: 'rural',
+};
+
+function stationAt(
+  plan: Plan,
+  consequences: Consequences,
+  end: PathEnd,
+  members: readonly string[],
+  on: ChannelParticulars,
+): PathStation {
+  const place = plan.places.get(end.place);
+  if (!place) throw new Error(`no place ${end.place}`);
+  const noise = noiseAt[place.kind];
+  if (end.kind !== 'member') {
+    const station =
+      end.kind === 'repeater'
+        ? plan.repeaters.get(end.id)
+        : end.kind === 'mailbox'
+          ? plan.mailboxes.get(end.id)
+          : plan.digipeaters.get(end.id);
+    return {
+      position: place.at,
+      ...aerial(station?.antenna ?? {}, 'mast', on),
+      ...(station?.powerW !== undefined && { powerW: station.powerW }),
+      ...(station?.sensitivityDbm !== undefined && { sensitivityDbm: station.sensitivityDbm }),
+      place: noise,
+    };
+  }
+  const radio = plan.radios.get(end.radio);
+  if (!radio) throw new Error(`no radio ${end.radio}`);
+  const holders = members.length > 0 ? members : consequences.holdersOf(end.radio);
+  const settings = holders.flatMap((member) => consequences.use(member, end.radio, on.slot)?.setting ?? []);
+  const powerW = settings.length > 0 ? Math.min(...settings.map((setting) => setting.powerW)) : undefined;
+  const underTrees = place.kind === 'field' && radio.antenna.carried !== 'mast';
+  return {
+    position: place.at,
+    ...aerial(radio.antenna, 'hand', on),
+    ...(powerW !== undefined && { powerW }),
+    ...(radio.sensitivityDbm !== undefined && { sensitivityDbm: radio.sensitivityDbm }),
+    place: noise,
+    ...(underTrees && plan.terrain.woodlandM !== undefined && { treesM: plan.terrain.woodlandM }),
+  };
+}
+
+function aerial(
+  antenna: Antenna,
+  usually: 'mast' | 'hand',
+  on: ChannelParticulars,
+): Pick<PathStation, 'antenna' | 'feedLossDb'> {
+  const { gainDbi, heightM, counterpoise } = antenna;
+  const situation = antennaSituation(
+    {
+      carried: antenna.carried ?? usually,
+      ...(gainDbi !== undefined && { gainDbi }),
+      ...(heightM !== undefined && { heightM }),
+      ...(counterpoise !== undefined && { counterpoise }),
+    },
+    on.transmitHz ?? on.receiveHz,
+  );
+  return { antenna: situation, feedLossDb: antenna.feedLossDb ?? 0 };
+}
+
+/** Every path the plan asks for, each once, in a fixed order. */
+export function wantedPaths(plan: Plan, consequences: Consequences): readonly Wanted[] {
+  const found = new Map<string, { from: PathEnd; to: PathEnd; slot: number; members: Set<string> }>();
+  const want: Want = (from, to, slot, member) => {
+    if (from.place === to.place || !plan.places.has(from.place) || !plan.places.has(to.place)) return;
+    const key = [endKey(from), endKey(to), to.kind === 'member' ? slot : ''].join(' ');
+    const known = found.get(key) ?? { from, to, slot, members: new Set<string>() };
+    if (member !== undefined) known.members.add(member);
+    found.set(key, known);
+  };
+  for (const member of plan.members.values()) {
+    for (const place of placesOf(member)) {
+      for (const [slot, channel] of plan.channels)
+        wantStation(plan, consequences, member, place, slot, channel, want);
+    }
+    wantPeople(plan, consequences, member, want);
+  }
+  wantRoutes(plan, consequences, want);
+  return [...found.values()]
+    .map(({ members, ...rest }) => ({ ...rest, members: [...members] }))
+    .toSorted((a, b) => (endKey(a.from) + endKey(a.to) < endKey(b.from) + endKey(b.to) ? -1 : 1));
+}
+
+/** Asks for a path; a hop between stations has no member. */
+type Want = (from: PathEnd, to: PathEnd, slot: number, member?: string) => void;
+
+export function placesOf(member: Member): readonly string[] {
+  return [...new Set([...(member.at === undefined ? [] : [member.at]), ...member.roams])];
+}
+
+function endKey(end: PathEnd): string {
+  return end.kind === 'member' ? `member ${end.place} ${end.radio}` : `${end.kind} ${end.id}`;
+}
+
+function wantStation(
+  plan: Plan,
+  consequences: Consequences,
+  member: Member,
+  place: string,
+  slot: number,
+  channel: Channel,
+  want: Want,
+): void {
+  const repeater = channel.kind === 'repeater' ? plan.repeaters.get(channel.repeater) : undefined;
+  const digipeaters =
+    channel.mode === 'packet'
+      ? [...plan.digipeaters.values()].filter((station) => station.channel === slot)
+      : [];
+  const mailboxes =
+    channel.mode === 'packet'
+      ? [...plan.mailboxes.values()].filter((station) => station.channel === slot)
+      : [];
+  const stations: PathEnd[] = [
+    ...(repeater?.place === undefined
+      ? []
+      : [{ kind: 'repeater' as const, id: repeater.id, place: repeater.place }]),
+    ...digipeaters.flatMap(({ id, place: at }) =>
+      at === undefined ? [] : [{ kind: 'digipeater' as const, id, place: at }],
+    ),
+    ...mailboxes.flatMap(({ id, place: at }) =>
+      at === undefined ? [] : [{ kind: 'mailbox' as const, id, place: at }],
+    ),
+  ];
+  for (const to of stations) {
+    for (const radio of sendersOf(consequences, member, slot))
+      want({ kind: 'member', place, radio }, to, slot, member.id);
+  }
+}
+
+/** Radios with which a member may transmit on a channel. */
+function sendersOf(consequences: Consequences, member: Member, slot: number): readonly string[] {
+  return member.radios.filter((radio) => consequences.use(member.id, radio, slot)?.may === 'transmit');
+}
+
+/** Direct paths: the rungs of a member's ladders and the roll calls they answer, where no repeater stands between. */
+function wantPeople(plan: Plan, consequences: Consequences, member: Member, want: Want): void {
+  const direct = (slot: number | undefined): slot is number => {
+    const channel = slot === undefined ? undefined : plan.channels.get(slot);
+    return (
+      channel !== undefined &&
+      channel.kind !== 'repeater' &&
+      channel.kind !== 'listen' &&
+      channel.mode !== 'packet'
+    );
+  };
+  const reach = (slot: number, from: readonly string[], others: readonly string[]) => {
+    for (const id of others) {
+      const other = plan.members.get(id);
+      if (!other?.at || other.id === member.id) continue;
+      const theirs = other.radios.filter((radio) => consequences.use(id, radio, slot)?.may === 'transmit');
+      for (const place of from)
+        for (const radio of sendersOf(consequences, member, slot))
+          for (const their of theirs) {
+            want(
+              { kind: 'member', place, radio },
+              { kind: 'member', place: other.at, radio: their },
+              slot,
+              member.id,
+            );
+          }
+    }
+  };
+  for (const ladder of consequences.laddersOf(member.id)) {
+    for (const rung of ladder.rungs) {
+      if (direct(rung.channel))
+        reach(rung.channel, rung.from === undefined ? placesOf(member) : [rung.from], ladder.reach);
+      else if (rung.from !== undefined && rung.channel !== undefined) {
+        const channel = plan.channels.get(rung.channel);
+        if (channel) wantStation(plan, consequences, member, rung.from, rung.channel, channel, want);
+      }
+    }
+  }
+  for (const checkIn of consequences.checkInsOf(member.id)) {
+    if (direct(checkIn.channel) && !checkIn.listen && member.at !== undefined)
+      reach(checkIn.channel, [member.at], checkIn.control);
+  }
+}
+
+/** The hops of packet routes: to the first station with any radio that can, then from station to station. */
+function wantRoutes(plan: Plan, consequences: Consequences, want: Want): void {
+  for (const route of plan.routes) {
+    const start = plan.members.get(route.from)?.at ?? route.from;
+    const hops: PathEnd[] = [
+      ...route.through.flatMap((id) => stationEnd('digipeater', id, plan.digipeaters.get(id)?.place)),
+      ...stationEnd('mailbox', route.to, plan.mailboxes.get(route.to)?.place),
+    ];
+    const slot = plan.mailboxes.get(route.to)?.channel;
+    const [first] = hops;
+    if (slot === undefined || !first || !consequences.channels.has(slot)) continue;
+    for (const member of plan.members.values()) {
+      for (const radio of sendersOf(consequences, member, slot))
+        want({ kind: 'member', place: start, radio }, first, slot, member.id);
+    }
+    for (const [index, hop] of hops.entries()) {
+      const next = hops[index + 1];
+      if (next) want(hop, next, slot);
+    }
+  }
+}
+
+function stationEnd(kind: 'digipeater' | 'mailbox', id: string, place: string | undefined): PathEnd[] {
+  return place === undefined ? [] : [{ kind, id, place }];
+}
+
+/** Trials of the same way with the same kind of radio; a trial that names no radio or channel counts for all. */
+function trialsOf(plan: Plan, { from, to, slot }: Wanted): readonly Trial[] {
+  if (from.kind !== 'member') return [];
+  return plan.trials
+    .filter((trial) => {
+      const start = plan.members.get(trial.from)?.at ?? trial.from;
+      const there =
+        to.kind === 'member' ? (plan.members.get(trial.to)?.at ?? trial.to) === to.place : trial.to === to.id;
+      const alike = trial.channel === undefined || trial.channel === slot || to.kind !== 'member';
+      return (
+        start === from.place && there && alike && (trial.radio === undefined || trial.radio === from.radio)
+      );
+    })
+    .toSorted((a, b) => (a.date < b.date ? -1 : 1));
+}
