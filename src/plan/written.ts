@@ -75,7 +75,7 @@ const meantBoolean: Readonly<Record<string, boolean>> = { yes: true, on: true, n
 
 export const trueOrFalse = z.boolean({
   error: ({ input }) => {
-    const meant = meantBoolean[String(input).toLowerCase()];
+    const meant = typeof input === 'string' ? meantBoolean[input.toLowerCase()] : undefined;
     return `true or false (other words are text to YAML)${meant === undefined ? '' : `\n${meant}`}`;
   },
 });
