@@ -43,11 +43,17 @@ export function circles(all: ReadonlyMap<string, Dependent>): readonly (readonly
   for (const start of all.keys()) {
     // Walked with a stack of our own: a chain of ten thousand must not exhaust the call stack.
     const trail: { id: string; next: number }[] = [];
+    const places = new Map<string, number>();
     const enter = (id: string): void => {
-      const at = trail.findIndex((step) => step.id === id);
+      const at = places.get(id);
+      if (at === undefined) {
+        if (done.has(id) || !all.has(id)) return;
+        places.set(id, trail.length);
+        trail.push({ id, next: 0 });
+        return;
+      }
       const circle = trail.slice(at).flatMap((step) => all.get(step.id) ?? []);
-      if (at >= 0 && circle.length > 1) found.push(circle);
-      if (at < 0 && !done.has(id) && all.has(id)) trail.push({ id, next: 0 });
+      if (circle.length > 1) found.push(circle);
     };
     enter(start);
     for (let step = trail.at(-1); step !== undefined; step = trail.at(-1)) {
@@ -57,6 +63,7 @@ export function circles(all: ReadonlyMap<string, Dependent>): readonly (readonly
         enter(next);
       } else {
         done.add(step.id);
+        places.delete(step.id);
         trail.pop();
       }
     }
