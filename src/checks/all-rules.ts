@@ -88,6 +88,14 @@ import { planZoneUnknown } from './plan/zone-unknown.ts';
 import { privilegeControlOperatorLacks } from './privilege/control-operator-lacks.ts';
 import { privilegeNobodyMayTransmit } from './privilege/nobody-may-transmit.ts';
 import { privilegeOutsideClass } from './privilege/outside-class.ts';
+import { radioHeldByNobody } from './radio/held-by-nobody.ts';
+import { radioHoldsNothing } from './radio/holds-nothing.ts';
+import { radioNoMode } from './radio/no-mode.ts';
+import { radioOffStep } from './radio/off-step.ts';
+import { radioReceiveRange } from './radio/receive-range.ts';
+import { radioSlotOutsideMemories } from './radio/slot-outside-memories.ts';
+import { radioTransmitRange } from './radio/transmit-range.ts';
+import { radioTransmitsOutsideReceives } from './radio/transmits-outside-receives.ts';
 import { referenceUnknown } from './reference/unknown.ts';
 import { repeaterCallMissing } from './repeater/call-missing.ts';
 import { repeaterForbiddenSegment } from './repeater/forbidden-segment.ts';
@@ -104,8 +112,15 @@ import { serviceUnknownService } from './service/unknown-service.ts';
 import { serviceWithoutFrequency } from './service/without-frequency.ts';
 import { teamEmpty } from './team/empty.ts';
 import { teamMemberTwice } from './team/member-twice.ts';
+import { toneDcsAlias } from './tone/dcs-alias.ts';
+import { toneDcsInverseInUse } from './tone/dcs-inverse-in-use.ts';
+import { toneMainsHarmonic } from './tone/mains-harmonic.ts';
+import { toneNeighbouringTones } from './tone/neighbouring-tones.ts';
+import { toneNotStandard } from './tone/not-standard.ts';
+import { toneRadioCannotSend } from './tone/radio-cannot-send.ts';
 import { trialInTheFuture } from './trial/in-the-future.ts';
 import { trialNothingHeardOnRung } from './trial/nothing-heard-on-rung.ts';
+import { widthRadioCannotSet } from './width/radio-cannot-set.ts';
 
 export const allRules: readonly Rule[] = [
   acceptedMatchesNothing,
@@ -197,6 +212,14 @@ export const allRules: readonly Rule[] = [
   privilegeControlOperatorLacks,
   privilegeNobodyMayTransmit,
   privilegeOutsideClass,
+  radioHeldByNobody,
+  radioHoldsNothing,
+  radioNoMode,
+  radioOffStep,
+  radioReceiveRange,
+  radioSlotOutsideMemories,
+  radioTransmitRange,
+  radioTransmitsOutsideReceives,
   referenceUnknown,
   repeaterCallMissing,
   repeaterForbiddenSegment,
@@ -212,6 +235,13 @@ export const allRules: readonly Rule[] = [
   serviceWithoutFrequency,
   teamEmpty,
   teamMemberTwice,
+  toneDcsAlias,
+  toneDcsInverseInUse,
+  toneMainsHarmonic,
+  toneNeighbouringTones,
+  toneNotStandard,
+  toneRadioCannotSend,
   trialInTheFuture,
   trialNothingHeardOnRung,
+  widthRadioCannotSet,
 ];

@@ -1,0 +1,44 @@
+import { canonicalSignal } from '../../radio/dcs.ts';
+import { formatFrequency } from '../../radio/format-quantity.ts';
+import { formatTone } from '../../radio/tone.ts';
+import { groupBy } from '../group-by.ts';
+import { rule } from '../rule.ts';
+import { writtenTones } from '../written-tones.ts';
+
+/** Upside down, a digital code is another code of the list: two groups that think themselves apart share one squelch. */
+export const toneDcsInverseInUse = rule({
+  id: 'tone/dcs-inverse-in-use',
+  severity: 'warning',
+  basis: 'practice',
+  looksFor: 'Two digital codes with different names on one frequency that are the same signal.',
+  why: 'Every code sent inverted reads as another code. D023N and D047I, say, are one signal: each opens the squelch of the other.',
+  mend: 'Give one of the two a code that is neither the other nor its inverse.',
+  sources: [{ document: 'TIA-603-D (2009)', section: '1.3.5.5' }],
+  bad: `
+channels:
+  1: { name: GAP, repeater: gap }
+  3: { name: EAST, simplex: 146.550, width: 25, tone: D023N }
+  4: { name: WEST, simplex: 146.550, width: 25, tone: D047I } # finding`,
+  good: `
+channels:
+  1: { name: GAP, repeater: gap }
+  3: { name: EAST, simplex: 146.550, width: 25, tone: D023N }
+  4: { name: WEST, simplex: 146.550, width: 25, tone: D025N }`,
+  *check({ plan, consequences }) {
+    const codes = [...writtenTones(plan, consequences)].flatMap(({ at, tone, name, frequencyHz }) =>
+      tone.kind === 'dcs' && frequencyHz !== undefined
+        ? [{ at, tone, name, frequencyHz, signal: canonicalSignal(tone.code, tone.inverted) }]
+        : [],
+    );
+    for (const here of groupBy(codes, (each) => `${each.frequencyHz} ${each.signal}`).values()) {
+      const [first] = here;
+      for (const { at, tone, frequencyHz } of here) {
+        if (formatTone(tone) === formatTone(first.tone)) continue;
+        yield {
+          at,
+          message: `${formatTone(tone)} is the same signal as the ${formatTone(first.tone)} of ${first.name}, both at ${formatFrequency(frequencyHz)} MHz.`,
+        };
+      }
+    }
+  },
+});
