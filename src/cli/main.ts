@@ -87,6 +87,18 @@ program
   );
 
 program
+  .command('exposure')
+  .description('radio-frequency exposure: the distance to keep from each antenna')
+  .argument('<plan>', 'a plan file; - reads standard input')
+  .option('--json', 'as JSON')
+  .option('--stdin-filename <name>', 'what to call standard input', 'plan.yaml')
+  .addOption(today)
+  .addHelpText('after', '\nExample:\n  readback exposure plan.yaml')
+  .action(async (plan: string, options) =>
+    endWith((await import('./exposure.ts')).exposure(plan, { ...options, ...program.opts() })),
+  );
+
+program
   .command('explain')
   .description('a rule: what it looks for, why, its source, how to mend it; without a rule, all of them')
   .argument('[rule]', 'such as offset/unusual')
