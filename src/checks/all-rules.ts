@@ -5,6 +5,15 @@ import { acceptedUnknownRule } from './accepted/unknown-rule.ts';
 import { assetCircularDependency } from './asset/circular-dependency.ts';
 import { assetDependsOnItself } from './asset/depends-on-itself.ts';
 import { assetUnused } from './asset/unused.ts';
+import { bandPlanCallingFrequencyAsWorkingChannel } from './band-plan/calling-frequency-as-working-channel.ts';
+import { bandPlanInBeaconSegment } from './band-plan/in-beacon-segment.ts';
+import { bandPlanInSatelliteSegment } from './band-plan/in-satellite-segment.ts';
+import { bandPlanInWeakSignalSegment } from './band-plan/in-weak-signal-segment.ts';
+import { bandPlanModelControlSegment } from './band-plan/model-control-segment.ts';
+import { bandPlanPacketOutsidePlan } from './band-plan/packet-outside-plan.ts';
+import { bandPlanRepeaterOutsidePlan } from './band-plan/repeater-outside-plan.ts';
+import { bandPlanSimplexOnRepeaterFrequency } from './band-plan/simplex-on-repeater-frequency.ts';
+import { bandPlanVoiceOnPacketSegment } from './band-plan/voice-on-packet-segment.ts';
 import { channelDuplicate } from './channel/duplicate.ts';
 import { channelHeldByNobody } from './channel/held-by-nobody.ts';
 import { channelKnownToOne } from './channel/known-to-one.ts';
@@ -85,6 +94,11 @@ import { planEffectiveAfterReview } from './plan/effective-after-review.ts';
 import { planReviewMissing } from './plan/review-missing.ts';
 import { planReviewPast } from './plan/review-past.ts';
 import { planZoneUnknown } from './plan/zone-unknown.ts';
+import { powerNoLawfulSetting } from './power/no-lawful-setting.ts';
+import { powerOverLawful } from './power/over-lawful.ts';
+import { powerOverRadios } from './power/over-radios.ts';
+import { powerStationOverLawful } from './power/station-over-lawful.ts';
+import { powerUnknownSetting } from './power/unknown-setting.ts';
 import { privilegeControlOperatorLacks } from './privilege/control-operator-lacks.ts';
 import { privilegeNobodyMayTransmit } from './privilege/nobody-may-transmit.ts';
 import { privilegeOutsideClass } from './privilege/outside-class.ts';
@@ -110,6 +124,8 @@ import { serviceStationNotAdmitted } from './service/station-not-admitted.ts';
 import { serviceStoreAndForwardNotAllowed } from './service/store-and-forward-not-allowed.ts';
 import { serviceUnknownService } from './service/unknown-service.ts';
 import { serviceWithoutFrequency } from './service/without-frequency.ts';
+import { standardFrequencyOfPublishedChannelTyped } from './standard/frequency-of-published-channel-typed.ts';
+import { standardUnknownChannel } from './standard/unknown-channel.ts';
 import { teamEmpty } from './team/empty.ts';
 import { teamMemberTwice } from './team/member-twice.ts';
 import { toneDcsAlias } from './tone/dcs-alias.ts';
@@ -120,6 +136,8 @@ import { toneNotStandard } from './tone/not-standard.ts';
 import { toneRadioCannotSend } from './tone/radio-cannot-send.ts';
 import { trialInTheFuture } from './trial/in-the-future.ts';
 import { trialNothingHeardOnRung } from './trial/nothing-heard-on-rung.ts';
+import { widthOverBandPlan } from './width/over-band-plan.ts';
+import { widthOverLawful } from './width/over-lawful.ts';
 import { widthRadioCannotSet } from './width/radio-cannot-set.ts';
 
 export const allRules: readonly Rule[] = [
@@ -129,6 +147,15 @@ export const allRules: readonly Rule[] = [
   assetCircularDependency,
   assetDependsOnItself,
   assetUnused,
+  bandPlanCallingFrequencyAsWorkingChannel,
+  bandPlanInBeaconSegment,
+  bandPlanInSatelliteSegment,
+  bandPlanInWeakSignalSegment,
+  bandPlanModelControlSegment,
+  bandPlanPacketOutsidePlan,
+  bandPlanRepeaterOutsidePlan,
+  bandPlanSimplexOnRepeaterFrequency,
+  bandPlanVoiceOnPacketSegment,
   channelDuplicate,
   channelHeldByNobody,
   channelKnownToOne,
@@ -209,6 +236,11 @@ export const allRules: readonly Rule[] = [
   planReviewMissing,
   planReviewPast,
   planZoneUnknown,
+  powerNoLawfulSetting,
+  powerOverLawful,
+  powerOverRadios,
+  powerStationOverLawful,
+  powerUnknownSetting,
   privilegeControlOperatorLacks,
   privilegeNobodyMayTransmit,
   privilegeOutsideClass,
@@ -233,6 +265,8 @@ export const allRules: readonly Rule[] = [
   serviceStoreAndForwardNotAllowed,
   serviceUnknownService,
   serviceWithoutFrequency,
+  standardFrequencyOfPublishedChannelTyped,
+  standardUnknownChannel,
   teamEmpty,
   teamMemberTwice,
   toneDcsAlias,
@@ -243,5 +277,7 @@ export const allRules: readonly Rule[] = [
   toneRadioCannotSend,
   trialInTheFuture,
   trialNothingHeardOnRung,
+  widthOverBandPlan,
+  widthOverLawful,
   widthRadioCannotSet,
 ];

@@ -3,6 +3,7 @@ import { sourceOf } from '../../regulations/law.ts';
 import { rastersAt } from '../../regulations/usual-offset.ts';
 import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
+import { stuckBy } from '../stuck.ts';
 
 /** Channels of a band stand on a grid; one between two of them is a slip, or disturbs both neighbours. */
 export const frequencyOffRaster = rule({
@@ -17,16 +18,20 @@ export const frequencyOffRaster = rule({
   bad: `
 channels:
   1: { name: GAP, repeater: gap }
-  3: { name: SIMP, simplex: 146.557, width: 25 } # finding`,
+  3: { name: SIMP, simplex: 146.555, width: 25 } # finding`,
   good: `
 channels:
   1: { name: GAP, repeater: gap }
   3: { name: SIMP, simplex: 146.550, width: 25 }`,
   *check(context) {
     const { law } = context;
+    // A frequency that no radio can be tuned to is found as that.
+    const untunable = new Set(
+      [...stuckBy(context, ['receive-step', 'transmit-step']).values()].map(([{ on }]) => on.receiveHz),
+    );
     for (const { answer, at, part, frequencyHz, on } of plannedSignals(context)) {
       if (part === 'packet station' || part === 'input' || !answer.may) continue;
-      if (on.mode !== 'fm' || on.published) continue;
+      if (on.mode !== 'fm' || on.published || untunable.has(frequencyHz)) continue;
       const rasters = rastersAt(law, frequencyHz);
       const [first] = rasters;
       if (!first || rasters.some(({ fits }) => fits)) continue;

@@ -1,0 +1,49 @@
+import { formatFrequency } from '../../radio/format-quantity.ts';
+import type { BandPlanUse } from '../../regulations/country.ts';
+import { sourceOf } from '../../regulations/law.ts';
+import { keptFor } from '../kept-for.ts';
+import { rule } from '../rule.ts';
+
+const forPacket: readonly BandPlanUse[] = ['packet', 'digital', 'mixed', 'link'];
+/** These have rules of their own. */
+const toldElsewhere: readonly BandPlanUse[] = ['weak-signal', 'cw', 'satellite', 'beacon', 'model-control'];
+
+/** Packet sends on its own accord, day and night; on a voice channel it talks over people who cannot answer it. */
+export const bandPlanPacketOutsidePlan = rule({
+  id: 'band-plan/packet-outside-plan',
+  severity: 'warning',
+  basis: 'band plan',
+  looksFor: 'A packet channel where the band plan keeps the frequency for voice or repeaters.',
+  why: 'Mailboxes and digipeaters send whenever they have something to send. Voice users there cannot ask them to wait.',
+  mend: 'Use one of the packet channels of the band plan, or one that the local coordinator names.',
+  sources: [{ document: 'ARRL band plan', section: '2 m packet channels' }],
+  bad: `
+channels:
+  1: { name: GAP, repeater: gap }
+  3: { name: SIMP, simplex: 146.550, width: 25 }
+  4: { name: DATA, simplex: 147.540, mode: packet, width: 25 } # finding`,
+  good: `
+channels:
+  1: { name: GAP, repeater: gap }
+  3: { name: SIMP, simplex: 146.550, width: 25 }
+  4: { name: DATA, simplex: 145.010, mode: packet, width: 25 }`,
+  *check(context) {
+    const spots = context.law.country.bandPlan.filter(({ use }) => use === 'packet');
+    for (const { signal, frequencyHz, row } of keptFor(context)) {
+      if (signal.on.mode !== 'packet' || forPacket.includes(row.use) || toldElsewhere.includes(row.use))
+        continue;
+      // A segment in which the plan itself names packet channels is open to others beside them.
+      if (spots.some((spot) => row.fromHz <= spot.fromHz && spot.toHz <= row.toHz)) continue;
+      const near = spots
+        .filter(({ band }) => band === row.band)
+        .map(({ fromHz, toHz }) => Math.min(Math.max(frequencyHz, fromHz), toHz))
+        .toSorted((a, b) => Math.abs(a - frequencyHz) - Math.abs(b - frequencyHz))[0];
+      yield {
+        at: signal.at,
+        message: `Packet at ${formatFrequency(frequencyHz)} MHz lies where the band plan has ${row.label}${near === undefined ? '' : `; its nearest frequency for packet is ${formatFrequency(near)} MHz`}.`,
+        ...(near !== undefined && { suggestion: formatFrequency(near) }),
+        source: sourceOf(context.law, row),
+      };
+    }
+  },
+});

@@ -1,0 +1,68 @@
+import { radiatedW } from '../../consequences/use.ts';
+import type { Observation } from '../../findings/finding.ts';
+import { formatFrequency } from '../../radio/format-quantity.ts';
+import { sourceOf } from '../../regulations/law.ts';
+import { memberKinds } from '../member-kinds.ts';
+import { refusedSlots } from '../planned-signals.ts';
+import { isOver, powerWords } from '../power-words.ts';
+import { type RuleContext, rule } from '../rule.ts';
+
+/** A power written for a channel is what its users set, whatever the rules say. */
+export const powerOverLawful = rule({
+  id: 'power/over-lawful',
+  severity: 'error',
+  basis: 'law',
+  looksFor: 'A channel whose power, with the antenna of a radio that uses it, is more than the rules allow.',
+  why: 'Limits differ by channel and by class, and some count what the antenna radiates. What the plan asks for is printed on every worksheet.',
+  mend: 'Lower the power of the channel, or leave it out: then each radio takes its highest lawful setting.',
+  sources: [{ document: '47 CFR', section: '95.567, 95.1767, 95.2767 and 97.313' }],
+  bad: `
+radios:
+  handheld: { name: MURS set, transmits: [151-155], receives: [136-174], certified: [murs], memories: 1-16, widths: [12.5, 25], tones: [ctcss], powers: { high: 5 W, low: 1 W } }
+channels:
+  1: { name: GAP, standard: MURS 2 }
+  3: { name: YARD, standard: MURS 3, power: 5 W } # finding`,
+  good: `
+radios:
+  handheld: { name: MURS set, transmits: [151-155], receives: [136-174], certified: [murs], memories: 1-16, widths: [12.5, 25], tones: [ctcss], powers: { high: 5 W, low: 1 W } }
+channels:
+  1: { name: GAP, standard: MURS 2 }
+  3: { name: YARD, standard: MURS 3, power: 1 W }`,
+  *check(context) {
+    const refused = refusedSlots(context);
+    for (const { slot, power } of context.plan.channels.values()) {
+      if (power === undefined || refused.has(slot)) continue;
+      const found = overLimit(context, slot, power);
+      if (found) yield { at: ['channels', slot, 'power'], ...found };
+    }
+  },
+});
+
+function overLimit(
+  { plan, law, consequences }: RuleContext,
+  slot: number,
+  written: string | number,
+): Omit<Observation, 'at'> | undefined {
+  const on = consequences.channels.get(slot);
+  for (const [{ id, radios }] of memberKinds(plan)) {
+    for (const radio of radios.flatMap((name) => plan.radios.get(name) ?? [])) {
+      const askedW = typeof written === 'string' ? radio.powersW.get(written) : written;
+      const use = askedW === undefined ? undefined : consequences.use(id, radio.id, slot);
+      if (askedW === undefined || use?.may !== 'transmit' || !on) continue;
+      const limit = use.limits.find(({ maxW, measure }) =>
+        isOver(radiatedW(askedW, radio.antenna, measure), maxW),
+      );
+      if (!limit) continue;
+      const sent = powerWords(radiatedW(askedW, radio.antenna, limit.measure), limit.measure);
+      const how = limit.measure === 'output' ? '' : `, ${sent} with the antenna of ${radio.name}`;
+      const setting = typeof written === 'string' ? `${written} is ` : '';
+      return {
+        message: `Power ${setting}${powerWords(askedW, 'output')}${how}; the rules allow ${powerWords(limit.maxW, limit.measure)} at ${formatFrequency(on.transmitHz ?? on.receiveHz)} MHz.`,
+        ...(typeof written === 'number' &&
+          limit.measure === 'output' && { suggestion: powerWords(limit.maxW, 'output') }),
+        source: sourceOf(law, limit),
+      };
+    }
+  }
+  return undefined;
+}

@@ -1,0 +1,35 @@
+import type { Observation } from '../../findings/finding.ts';
+import { nearest } from '../../findings/nearest.ts';
+import { commonPractice, rule } from '../rule.ts';
+
+/** A published channel that is not published has no frequency, and its slot comes out empty. */
+export const standardUnknownChannel = rule({
+  id: 'standard/unknown-channel',
+  severity: 'error',
+  basis: 'consistency',
+  looksFor: 'A `standard` that names no channel published for the country.',
+  why: 'The figures of such a channel come from the rules by its name. Under a name that they do not have there are none, and no card shows it.',
+  mend: 'Write the name as the message lists it, or give the frequency.',
+  sources: [commonPractice],
+  bad: `
+channels:
+  1: { name: GAP, repeater: gap }
+  3: { name: FAMILY, standard: GMSR 20 } # finding`,
+  good: `
+channels:
+  1: { name: GAP, repeater: gap }
+  3: { name: FAMILY, standard: GMRS 20 }`,
+  *check({ consequences, law }) {
+    for (const [slot, outcome] of consequences.outcomes) {
+      if (outcome.known || outcome.missing !== 'standard') continue;
+      const [likely] = outcome.nearest;
+      // The search always has a nearest; only one that is near is worth writing instead.
+      const near = likely !== undefined && nearest(outcome.name, [likely]) === likely ? likely : undefined;
+      const observation: Observation = {
+        at: ['channels', slot, 'standard'],
+        message: `${law.country.name} has no published channel \`${outcome.name}\`; the nearest are ${outcome.nearest.join(', ') || 'none'}.`,
+      };
+      yield near === undefined ? observation : { ...observation, suggestion: near };
+    }
+  },
+});

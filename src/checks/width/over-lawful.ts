@@ -1,0 +1,51 @@
+import { usualEmission } from '../../radio/emission.ts';
+import { formatFrequency, formatSpacing } from '../../radio/format-quantity.ts';
+import { sourceOf } from '../../regulations/law.ts';
+import { widthLimit } from '../../regulations/width-limit.ts';
+import { plannedSignals } from '../planned-signals.ts';
+import { rule } from '../rule.ts';
+import { writtenWidthPath } from '../written-width.ts';
+
+/** A channel of a narrow service set to wide spills into both neighbours. */
+export const widthOverLawful = rule({
+  id: 'width/over-lawful',
+  severity: 'error',
+  basis: 'law',
+  looksFor: 'A channel or repeater whose signal is wider than the rules allow at its frequency.',
+  why: 'The rules hold each segment or channel to a width. A radio set wider is unlawful there, and heard in the channels beside it.',
+  mend: 'Set the narrower width.',
+  sources: [{ document: '47 CFR', section: '95.573, 95.2773, 95.973 and 97.307' }],
+  bad: `
+channels:
+  1: { name: GAP, repeater: gap }
+  3: { name: YARD, standard: MURS 3, width: 25 } # finding`,
+  good: `
+channels:
+  1: { name: GAP, repeater: gap }
+  3: { name: YARD, standard: MURS 3, width: 12.5 }`,
+  *check(context) {
+    const { law } = context;
+    const told = new Set<string>();
+    for (const signal of plannedSignals(context)) {
+      const { answer, on, services, frequencyHz, part } = signal;
+      if (part === 'packet station' || answer.may || answer.why !== 'width') continue;
+      const at = writtenWidthPath(signal);
+      // A repeater's width is written once for both of its ends.
+      if (told.has(at.join('.'))) continue;
+      told.add(at.join('.'));
+      const { kind, modulation, mode } = on;
+      const limit = services
+        .map((service) => widthLimit(law, { service, frequencyHz, kind, ...(modulation && { modulation }) }))
+        .find((row) => row !== undefined);
+      if (!limit) continue;
+      const narrow = mode === 'fm' || mode === 'packet' ? usualEmission(mode, 12_500) : undefined;
+      const fits = narrow && narrow.bandwidthHz <= limit.maxWidthHz && on.spacingHz > 12_500;
+      yield {
+        at,
+        message: `At ${formatSpacing(on.spacingHz)} spacing the signal (${on.emission}) is ${formatSpacing(on.occupiedHz)} wide; at ${formatFrequency(frequencyHz)} MHz the rules allow ${formatSpacing(limit.maxWidthHz)}.`,
+        ...(fits && at.at(-1) === 'width' && { suggestion: '12.5' }),
+        source: sourceOf(law, limit),
+      };
+    }
+  },
+});
