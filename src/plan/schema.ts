@@ -274,10 +274,13 @@ const licence = keyed(
   {
     class: line('a licence class')
       .transform((text) => text.toLowerCase())
+      .describe('As the licence says it, such as general.')
       .optional(),
-    call: call.optional(),
-    expires: date.optional(),
-    authority: line('who gave leave, and under what reference').optional(),
+    call: call.describe('Their call sign in this service.').optional(),
+    expires: date.describe('The last day it holds.').optional(),
+    authority: line('who gave leave, and under what reference')
+      .describe('For services that are open only with the leave of an agency.')
+      .optional(),
   },
   'a licence: class, call, expires',
 ).transform((l) =>
@@ -322,18 +325,20 @@ const repeater = keyed(
       .describe('Added to the output for transmit, MHz.')
       .optional(),
     input: frequency.describe('What members transmit on, MHz; in place of an offset.').optional(),
-    service: reference('a service, such as amateur').optional(),
+    service: reference('a service, such as amateur')
+      .describe('The service meant, where a frequency belongs to several.')
+      .optional(),
     tone: tone.describe('Needed to open it.').optional(),
     'output-tone': tone.describe('What it sends back.').optional(),
     width: quantity('spacing', 'a spacing in kHz, such as 25').describe('Channel spacing, kHz.').optional(),
-    place: reference('the id of a place').optional(),
+    place: reference('the id of a place').describe('Where it stands.').optional(),
     antenna: antenna.optional(),
-    power: power.optional(),
+    power: power.describe('What its transmitter puts out.').optional(),
     sensitivity,
     'time-out': minutes('a time, such as 3 min')
       .describe('How long it lets one transmission last.')
       .optional(),
-    coordinated: trueOrFalse.optional(),
+    coordinated: trueOrFalse.describe('Whether a frequency coordinator has agreed to it.').optional(),
     'depends-on': dependsOn,
     backup,
   },
@@ -491,10 +496,10 @@ const rung = keyed(
     from: reference('the id of a place').describe('Go there first.').optional(),
     calls: wholeNumber('how many calls', 1, 20).optional(),
     within: minutes('a time, such as 5 min').describe('When to move on to the next rung.').optional(),
-    mailbox: reference('the id of a mailbox').optional(),
+    mailbox: reference('the id of a mailbox').describe('Leave a message there, by packet.').optional(),
     through: oneOrMore(reference('the id of a digipeater'), 'a list of digipeaters').default([]),
     meet: reference('the id of a place').describe('No radio: a place.').optional(),
-    at: line('when to meet, such as next even hour').optional(),
+    at: line('when to meet, such as next even hour').describe('With `meet`: when.').optional(),
     other: line('something else to do').describe('Anything else.').optional(),
     'depends-on': dependsOn,
   },
@@ -565,7 +570,7 @@ const millimetres = z
 const cards = keyed(
   {
     size: oneOf(['id-1', 'index', 'a7', 'a6', 'fold']).default('id-1').describe('Size of the finished card.'),
-    sheet: oneOf(['letter', 'a4']).default('letter'),
+    sheet: oneOf(['letter', 'a4']).default('letter').describe('The paper.'),
     flip: oneOf(['long-edge', 'short-edge'])
       .default('long-edge')
       .describe('The edge about which the printer turns the sheet.'),
@@ -585,18 +590,24 @@ export const planSchema = keyed(
     readback: z
       .literal(1, { error: '1, the version of the plan language' })
       .describe('Version of the plan language.'),
-    plan: header,
+    plan: header.describe('What the plan is called, when it holds and under whose rules.'),
     places: byId(place, 'places by id').default(new Map()).describe('Where stations stand and people go.'),
     terrain: terrain.default({ files: [], profiles: [] }).describe('The ground between them.'),
     radios: byId(radio, 'kinds of radio by id')
       .default(new Map())
       .describe("The kinds of radio in the group, described by their own manual's figures."),
-    members: byId(member, 'members by id').default(new Map()),
-    teams: byId(ids('members'), 'teams by id').default(new Map()),
+    members: byId(member, 'members by id')
+      .default(new Map())
+      .describe('The people, their licences and the radios they hold.'),
+    teams: byId(ids('members'), 'teams by id')
+      .default(new Map())
+      .describe('Members who are called together.'),
     assets: byId(asset, 'assets by id')
       .default(new Map())
       .describe('Things outside the radios that can fail and take stations with them.'),
-    repeaters: byId(repeater, 'repeaters by id').default(new Map()),
+    repeaters: byId(repeater, 'repeaters by id')
+      .default(new Map())
+      .describe('Stations that hear on one frequency and send on another.'),
     packet: packet
       .default({ mailboxes: new Map(), digipeaters: new Map(), routes: [] })
       .describe('AX.25 at 1200 bit/s.'),
@@ -606,7 +617,9 @@ export const planSchema = keyed(
       })
       .default({})
       .describe('The key is the slot, the same in every radio of the group.'),
-    'check-ins': byId(checkIn, 'check-ins by id').default(new Map()),
+    'check-ins': byId(checkIn, 'check-ins by id')
+      .default(new Map())
+      .describe('When members call in, and when they listen.'),
     fallbacks: byId(ladder, 'ladders by id')
       .default(new Map())
       .describe('What to try, in order, when a call is not answered.'),
@@ -614,13 +627,15 @@ export const planSchema = keyed(
     accepted: listOf(acceptance, 'a list of accepted findings')
       .default([])
       .describe('Findings the group has looked at and keeps.'),
-    cards: cards.default({
-      size: 'id-1',
-      sheet: 'letter',
-      flip: 'long-edge',
-      notes: [],
-      'back-shift': [0, 0],
-    }),
+    cards: cards
+      .default({
+        size: 'id-1',
+        sheet: 'letter',
+        flip: 'long-edge',
+        notes: [],
+        'back-shift': [0, 0],
+      })
+      .describe('How pocket cards are printed.'),
   },
   'a plan: a mapping that begins with readback: 1',
 );

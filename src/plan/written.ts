@@ -38,47 +38,62 @@ function refuse(context: IssueSink, message: string, suggestion?: string): never
   return z.NEVER;
 }
 
+/** Gives a schema the words for what it holds, which editors and the language reference show. */
+function titled<Schema extends z.ZodType>(schema: Schema, what: string): Schema {
+  z.globalRegistry.add(schema, { title: what });
+  return schema;
+}
+
 /** A mapping with these keys and no others. The error lists them, so that the nearest one can be suggested. */
 export function keyed<Shape extends z.core.$ZodShape>(shape: Shape, what: string) {
   const keys = Object.keys(shape).join(' ');
-  return z.strictObject(shape, {
-    error: (issue) => (issue.code === 'unrecognized_keys' ? keys : what),
-  });
+  const error = (issue: { code: string }) => (issue.code === 'unrecognized_keys' ? keys : what);
+  return titled(z.strictObject(shape, { error }), what);
 }
 
 export const idPattern = /^[a-z][a-z0-9-]{0,31}$/;
 
-export const reference = (what: string) => z.string({ error: what }).regex(idPattern, { error: what });
+export const reference = (what: string) =>
+  titled(z.string({ error: what }).regex(idPattern, { error: what }), what);
 
 /** Entries by id, in the order of the file. */
 export function byId<Entry extends z.ZodType>(entry: Entry, what: string) {
   const id = z
     .string()
     .regex(idPattern, { error: 'an id: a small letter, then small letters, digits and hyphens, 32 at most' });
-  return z
-    .record(id, entry, { error: what })
-    .transform((entries) => new Map(Object.entries(entries) as [string, z.output<Entry>][]));
+  return titled(z.record(id, entry, { error: what }), what).transform(
+    (entries) => new Map(Object.entries(entries) as [string, z.output<Entry>][]),
+  );
 }
 
 export const line = (what: string) =>
-  z
-    .string({ error: what })
-    .trim()
-    .min(1, { error: what })
-    .max(400, { error: `${what}, of at most 400 characters` });
+  titled(
+    z
+      .string({ error: what })
+      .trim()
+      .min(1, { error: what })
+      .max(400, { error: `${what}, of at most 400 characters` }),
+    what,
+  );
 
 export const wholeNumber = (what: string, lowest: number, highest: number) =>
-  z.number({ error: what }).int({ error: what }).min(lowest, { error: what }).max(highest, { error: what });
+  titled(
+    z.number({ error: what }).int({ error: what }).min(lowest, { error: what }).max(highest, { error: what }),
+    what,
+  );
 
 /** What other programs take for true and false is text to YAML 1.2. */
 const meantBoolean: Readonly<Record<string, boolean>> = { yes: true, on: true, no: false, off: false };
 
-export const trueOrFalse = z.boolean({
-  error: ({ input }) => {
-    const meant = typeof input === 'string' ? meantBoolean[input.toLowerCase()] : undefined;
-    return `true or false (other words are text to YAML)${meant === undefined ? '' : `\n${meant}`}`;
-  },
-});
+export const trueOrFalse = titled(
+  z.boolean({
+    error: ({ input }) => {
+      const meant = typeof input === 'string' ? meantBoolean[input.toLowerCase()] : undefined;
+      return `true or false (other words are text to YAML)${meant === undefined ? '' : `\n${meant}`}`;
+    },
+  }),
+  'true or false',
+);
 
 export function oneOf<const Words extends readonly [string, ...string[]]>(words: Words) {
   return z.enum(words, {
@@ -90,12 +105,12 @@ export function oneOf<const Words extends readonly [string, ...string[]]>(words:
 }
 
 export function listOf<Item extends z.ZodType>(item: Item, what: string) {
-  return z.array(item, { error: what });
+  return titled(z.array(item, { error: what }), what);
 }
 
 /** One item, or a list of them. */
 export function oneOrMore<Item extends z.ZodType>(item: Item, what: string) {
-  return z.union([z.array(item), item.transform((value) => [value])], { error: what });
+  return titled(z.union([z.array(item), item.transform((value) => [value])], { error: what }), what);
 }
 
 /** A written quantity, such as `5 W`, in the unit that {@link readQuantity} gives for its dimension. */
@@ -104,14 +119,16 @@ export function quantity(
   what: string,
   options: QuantityOptions & { most?: number } = {},
 ) {
-  return z.union([z.string(), z.number()], { error: what }).transform((written, context): number => {
-    const reading = readQuantity(written, dimension, options);
-    if (!reading.ok) return refuse(context, reading.message);
-    if (options.most !== undefined && Math.abs(reading.value) > options.most) {
-      return refuse(context, `Expected ${what}; \`${written}\` is beyond anything met.`);
-    }
-    return reading.value;
-  });
+  return titled(z.union([z.string(), z.number()], { error: what }), what).transform(
+    (written, context): number => {
+      const reading = readQuantity(written, dimension, options);
+      if (!reading.ok) return refuse(context, reading.message);
+      if (options.most !== undefined && Math.abs(reading.value) > options.most) {
+        return refuse(context, `Expected ${what}; \`${written}\` is beyond anything met.`);
+      }
+      return reading.value;
+    },
+  );
 }
 
 export const frequency = quantity('frequency', 'a frequency in MHz, such as 146.940', { most: 300e9 });
@@ -119,126 +136,133 @@ export const frequency = quantity('frequency', 'a frequency in MHz, such as 146.
 export const minutes = (what: string) => quantity('duration', what).transform((seconds) => seconds / 60);
 
 /** A range of frequencies in MHz, `144-148`, or a single one. */
-export const hertzSpan = z
-  .union([z.string(), z.number()], { error: 'a range in MHz, such as 144-148' })
-  .transform((written, context): HertzSpan => {
-    const [low = '', high = low, ...rest] = String(written)
-      .replace(/MHz/i, '')
-      .split(/\s*[-–]\s*/);
-    const from = readQuantity(low, 'frequency');
-    const to = readQuantity(high, 'frequency');
-    if (!from.ok || !to.ok || rest.length > 0)
-      return refuse(context, `\`${written}\` is not a range in MHz, such as 144-148.`);
-    if (from.value > to.value)
-      return refuse(context, `The range \`${written}\` runs backwards.`, `${high}-${low}`);
-    return { fromHz: from.value, toHz: to.value };
-  });
+export const hertzSpan = titled(
+  z.union([z.string(), z.number()], { error: 'a range in MHz, such as 144-148' }),
+  'a range in MHz, such as 144-148',
+).transform((written, context): HertzSpan => {
+  const [low = '', high = low, ...rest] = String(written)
+    .replace(/MHz/i, '')
+    .split(/\s*[-–]\s*/);
+  const from = readQuantity(low, 'frequency');
+  const to = readQuantity(high, 'frequency');
+  if (!from.ok || !to.ok || rest.length > 0)
+    return refuse(context, `\`${written}\` is not a range in MHz, such as 144-148.`);
+  if (from.value > to.value)
+    return refuse(context, `The range \`${written}\` runs backwards.`, `${high}-${low}`);
+  return { fromHz: from.value, toHz: to.value };
+});
 
 /** Slots a radio has: `1-128`, `0`, or a list of such. */
-export const slotSpan = z
-  .union([z.string(), z.number()], { error: 'a range of slots, such as 1-128' })
-  .transform((written, context) => {
-    const match = /^(\d{1,5})(?:\s*[-–]\s*(\d{1,5}))?$/.exec(String(written).trim());
-    if (!match) return refuse(context, `\`${written}\` is not a range of slots, such as 1-128.`);
-    const from = Number(match[1]);
-    const to = Number(match[2] ?? match[1]);
-    if (from > to) return refuse(context, `The range \`${written}\` runs backwards.`, `${to}-${from}`);
-    return { from, to };
-  });
+export const slotSpan = titled(
+  z.union([z.string(), z.number()], { error: 'a range of slots, such as 1-128' }),
+  'a range of slots, such as 1-128',
+).transform((written, context) => {
+  const match = /^(\d{1,5})(?:\s*[-–]\s*(\d{1,5}))?$/.exec(String(written).trim());
+  if (!match) return refuse(context, `\`${written}\` is not a range of slots, such as 1-128.`);
+  const from = Number(match[1]);
+  const to = Number(match[2] ?? match[1]);
+  if (from > to) return refuse(context, `The range \`${written}\` runs backwards.`, `${to}-${from}`);
+  return { from, to };
+});
 
-export const tone = z
-  .union([z.string(), z.number()], {
+export const tone = titled(
+  z.union([z.string(), z.number()], {
     error: 'a tone: a CTCSS frequency such as 100.0, or a DCS code such as D023N',
-  })
-  .transform((written, context): Tone => {
-    const reading = parseTone(written);
-    return reading.ok ? reading.value : refuse(context, reading.message, reading.suggestion);
-  });
+  }),
+  'a CTCSS frequency such as 100.0, or a DCS code such as D023N',
+).transform((written, context): Tone => {
+  const reading = parseTone(written);
+  return reading.ok ? reading.value : refuse(context, reading.message, reading.suggestion);
+});
 
-export const position = z
-  .union([z.string(), z.number(), z.array(z.number())], {
+export const position = titled(
+  z.union([z.string(), z.number(), z.array(z.number())], {
     error: 'a position: "36.6246, -84.2346", EM76vo or an MGRS reference',
-  })
-  .transform((written, context): Position => {
-    if (Array.isArray(written)) {
-      return refuse(context, 'A position is one text in quotes, latitude first.', `"${written.join(', ')}"`);
-    }
-    const reading = parsePosition(String(written));
-    return reading.ok ? reading.position : refuse(context, reading.reason);
-  });
+  }),
+  '"36.6246, -84.2346", EM76vo or an MGRS reference',
+).transform((written, context): Position => {
+  if (Array.isArray(written)) {
+    return refuse(context, 'A position is one text in quotes, latitude first.', `"${written.join(', ')}"`);
+  }
+  const reading = parsePosition(String(written));
+  return reading.ok ? reading.position : refuse(context, reading.reason);
+});
 
 const daysInMonth = (year: number, month: number) => new Date(Date.UTC(year, month, 0)).getUTCDate();
 
-export const date = z
-  .string({ error: 'a date, such as 2026-12-01' })
-  .transform((written, context): string => {
-    const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(written);
-    const [year, month, day] = [Number(match?.[1]), Number(match?.[2]), Number(match?.[3])];
-    if (!match)
-      return refuse(
-        context,
-        `\`${written}\` is not a date; dates are written year-month-day, such as 2026-12-01.`,
-      );
-    if (month < 1 || month > 12 || day < 1 || day > daysInMonth(year, month)) {
-      return refuse(context, `There is no day ${written} in the calendar.`);
-    }
-    return written;
-  });
+export const date = titled(
+  z.string({ error: 'a date, such as 2026-12-01' }),
+  'a date, such as 2026-12-01',
+).transform((written, context): string => {
+  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(written);
+  const [year, month, day] = [Number(match?.[1]), Number(match?.[2]), Number(match?.[3])];
+  if (!match)
+    return refuse(
+      context,
+      `\`${written}\` is not a date; dates are written year-month-day, such as 2026-12-01.`,
+    );
+  if (month < 1 || month > 12 || day < 1 || day > daysInMonth(year, month)) {
+    return refuse(context, `There is no day ${written} in the calendar.`);
+  }
+  return written;
+});
 
-export const timeOfDay = z
-  .union([z.string(), z.number()], { error: 'a time in quotes, such as "07:30" or "14:30Z"' })
-  .transform((written, context): TimeOfDay => {
-    const match = /^(\d{1,2}):(\d{2})(Z?)$/.exec(String(written).trim());
-    const hour = Number(match?.[1]);
-    const minute = Number(match?.[2]);
-    if (!match || hour > 23 || minute > 59) {
-      // YAML drops the last zero of 7.30.
-      const text = String(written).replace(/^(\d{1,2}\.\d)$/, '$10');
-      const digits = /^(\d{1,2})[.h]?(\d{2})$/.exec(text);
-      const suggestion =
-        digits && Number(digits[1]) < 24 && Number(digits[2]) < 60
-          ? `"${(digits[1] ?? '').padStart(2, '0')}:${digits[2]}"`
-          : undefined;
-      return refuse(
-        context,
-        `\`${written}\` is not a time of day; times are written "07:30", or "14:30Z" for UTC.`,
-        suggestion,
-      );
-    }
-    return { minute: hour * 60 + minute, utc: match[3] === 'Z' };
-  });
+export const timeOfDay = titled(
+  z.union([z.string(), z.number()], { error: 'a time in quotes, such as "07:30" or "14:30Z"' }),
+  'a time in quotes, such as "07:30" or "14:30Z"',
+).transform((written, context): TimeOfDay => {
+  const match = /^(\d{1,2}):(\d{2})(Z?)$/.exec(String(written).trim());
+  const hour = Number(match?.[1]);
+  const minute = Number(match?.[2]);
+  if (!match || hour > 23 || minute > 59) {
+    // YAML drops the last zero of 7.30.
+    const text = String(written).replace(/^(\d{1,2}\.\d)$/, '$10');
+    const digits = /^(\d{1,2})[.h]?(\d{2})$/.exec(text);
+    const suggestion =
+      digits && Number(digits[1]) < 24 && Number(digits[2]) < 60
+        ? `"${(digits[1] ?? '').padStart(2, '0')}:${digits[2]}"`
+        : undefined;
+    return refuse(
+      context,
+      `\`${written}\` is not a time of day; times are written "07:30", or "14:30Z" for UTC.`,
+      suggestion,
+    );
+  }
+  return { minute: hour * 60 + minute, utc: match[3] === 'Z' };
+});
 
 const isoDay: Readonly<Record<string, number>> = { mon: 1, tue: 2, wed: 3, thu: 4, fri: 5, sat: 6, sun: 7 };
 const everyDay = [1, 2, 3, 4, 5, 6, 7];
 
-export const days = z
-  .union([z.string(), z.array(z.string())], {
+export const days = titled(
+  z.union([z.string(), z.array(z.string())], {
     error: 'days: every day, weekdays, weekends, a list such as [mon, thu], or an RRULE',
-  })
-  .transform((written, context): Days => {
-    if (Array.isArray(written)) {
-      const isoDays: number[] = [];
-      for (const word of written) {
-        const day = isoDay[word.toLowerCase().slice(0, 3)];
-        if (day === undefined) {
-          return refuse(context, `\`${word}\` is not a day of the week.`, nearest(word, Object.keys(isoDay)));
-        }
-        if (!isoDays.includes(day)) isoDays.push(day);
+  }),
+  'every day, weekdays, weekends, a list such as [mon, thu], or an RRULE',
+).transform((written, context): Days => {
+  if (Array.isArray(written)) {
+    const isoDays: number[] = [];
+    for (const word of written) {
+      const day = isoDay[word.toLowerCase().slice(0, 3)];
+      if (day === undefined) {
+        return refuse(context, `\`${word}\` is not a day of the week.`, nearest(word, Object.keys(isoDay)));
       }
-      if (isoDays.length === 0) return refuse(context, 'The list of days is empty.');
-      return { kind: 'weekdays', isoDays: isoDays.sort((a, b) => a - b) };
+      if (!isoDays.includes(day)) isoDays.push(day);
     }
-    const text = written.trim();
-    if (text === 'every day' || text === 'daily') return { kind: 'weekdays', isoDays: everyDay };
-    if (text === 'weekdays') return { kind: 'weekdays', isoDays: everyDay.slice(0, 5) };
-    if (text === 'weekends') return { kind: 'weekdays', isoDays: everyDay.slice(5) };
-    const single = isoDay[text.toLowerCase()];
-    if (single !== undefined) return { kind: 'weekdays', isoDays: [single] };
-    const rule = text.replace(/^RRULE:/, '');
-    const fault = faultInRecurrence(rule);
-    if (fault !== undefined) return refuse(context, fault);
-    return { kind: 'recurrence', rrule: rule };
-  });
+    if (isoDays.length === 0) return refuse(context, 'The list of days is empty.');
+    return { kind: 'weekdays', isoDays: isoDays.sort((a, b) => a - b) };
+  }
+  const text = written.trim();
+  if (text === 'every day' || text === 'daily') return { kind: 'weekdays', isoDays: everyDay };
+  if (text === 'weekdays') return { kind: 'weekdays', isoDays: everyDay.slice(0, 5) };
+  if (text === 'weekends') return { kind: 'weekdays', isoDays: everyDay.slice(5) };
+  const single = isoDay[text.toLowerCase()];
+  if (single !== undefined) return { kind: 'weekdays', isoDays: [single] };
+  const rule = text.replace(/^RRULE:/, '');
+  const fault = faultInRecurrence(rule);
+  if (fault !== undefined) return refuse(context, fault);
+  return { kind: 'recurrence', rrule: rule };
+});
 
 /** Parts of an RFC 5545 recurrence rule (§3.3.10) and what each may hold. */
 const recurrenceParts: Readonly<Record<string, RegExp>> = {

@@ -57,7 +57,7 @@ describe('where a finding points', () => {
   });
 
   test('columns count UTF-16 units, and carets stand under what is seen, however wide its letters', () => {
-    const text = slip('{ name: GAP, use: First call', '{ name: 山の谷🏔, tonne: 5');
+    const text = slip('{ name: GAP, use: First call', '{ name: 山の谷🐻, tonne: 5');
     const { findings, text: source } = load(text, 'plan.yaml');
     const [finding] = findings;
     if (finding === undefined) throw new Error('nothing is found');
@@ -66,7 +66,7 @@ describe('where a finding points', () => {
     const { line: shown, margin, carets } = codeFrame(source, finding.place, 100, stringWidth);
     // East Asian wide letters and the pictograph take two columns each (Unicode Standard Annex 11).
     const columns = [...shown.slice(0, shown.indexOf('tonne'))].reduce(
-      (sum, letter) => sum + (/[山の谷🏔]/u.test(letter) ? 2 : 1),
+      (sum, letter) => sum + (/[山の谷🐻]/u.test(letter) ? 2 : 1),
       0,
     );
     expect(margin).toHaveLength(columns);
