@@ -99,6 +99,42 @@ program
   );
 
 program
+  .command('audit')
+  .description('what was really entered in a radio, against the plan')
+  .argument('<plan>', 'a plan file; - reads standard input')
+  .option('--radio <radio>', 'the kind of radio that was read, by its id in the plan')
+  .option('--entries <file>', 'a CSV table of what the radio shows; - reads standard input')
+  .option('--ask', 'type it in now, a channel at a time; --entries then names where to keep it')
+  .option('--previous <plan>', 'the revision before, to know its values again')
+  .option('--record <file>', 'keep a clean audit in this JSON file beside the plan')
+  .option('--for <owner>', 'whose radio it is, or its serial number, for the record')
+  .option('--by <name>', 'who read it back, for the record')
+  .option('--json', 'as JSON')
+  .addOption(today)
+  .addHelpText(
+    'after',
+    `
+Columns of the table, by any of these names; one that is missing was not read:
+  slot, name, receive, transmit, offset direction, offset, tone kind, tone,
+  receive tone, width, power, mode, step, note
+Cells as the display shows them: 146.94, 146.940, 146940 or 146.940.00; +, -,
+plus, minus, off; 0.6, -0.6 or 600 kHz; 100 or 100.0; D023N; wide, 12.5; high,
+5 W. A blank cell was not read; the word empty says the slot holds nothing.
+
+Exit status: 0 all of it read and nothing differs; 1 it differs or is not
+complete; 2 the work could not be done.
+
+Examples:
+  readback audit plan.yaml --radio handheld --entries inez.csv
+  readback audit plan.yaml --radio handheld --ask --entries inez.csv
+  readback audit plan.yaml --radio handheld --entries inez.csv \\
+      --previous plan-r2.yaml --record radios.json --for inez --by ward`,
+  )
+  .action(async (plan: string, options) =>
+    endWith((await import('./audit.ts')).audit(plan, { ...options, ...program.opts() })),
+  );
+
+program
   .command('explain')
   .description('a rule: what it looks for, why, its source, how to mend it; without a rule, all of them')
   .argument('[rule]', 'such as offset/unusual')
@@ -125,9 +161,8 @@ program
   )
   .action(async (options) => endWith((await import('./schema.ts')).schema(options)));
 
-try {
-  await program.parseAsync();
-} catch (error) {
+program.parseAsync().catch((error: unknown) => {
   if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2;
-  else await endWith(Promise.reject(error));
-}
+  else return endWith(Promise.reject(error));
+  return undefined;
+});
