@@ -1,5 +1,4 @@
 import { formatFrequency } from '../../radio/format-quantity.ts';
-import { channelUsers } from '../channel-users.ts';
 import { refusedSlots } from '../planned-signals.ts';
 import { commonPractice, rule } from '../rule.ts';
 
@@ -28,9 +27,10 @@ channels:
       radios.some((id) => plan.radios.has(id)),
     );
     if (!equipped) return;
+    const held = new Set([...plan.radios.keys()].flatMap((radio) => consequences.slotsOf(radio)));
     const refused = refusedSlots(context);
     for (const { slot, name, receiveHz } of consequences.channels.values()) {
-      if (refused.has(slot) || channelUsers(context, slot).holding > 0) continue;
+      if (refused.has(slot) || held.has(slot)) continue;
       yield {
         at: ['channels', slot],
         message: `No radio of any member can hold slot ${slot}, ${name}, at ${formatFrequency(receiveHz)} MHz.`,

@@ -1,5 +1,5 @@
-import { channelUsers } from '../channel-users.ts';
 import { commonPractice, rule } from '../rule.ts';
+import { someTransmitters } from '../some-transmitters.ts';
 
 /** A channel on which one member alone can transmit has nobody to answer. */
 export const channelKnownToOne = rule({
@@ -40,8 +40,8 @@ channels:
     );
     for (const { slot, name, transmitHz } of consequences.channels.values()) {
       if (transmitHz === undefined || stations.has(slot)) continue;
-      const { onlyOne } = channelUsers(context, slot);
-      if (onlyOne)
+      const [onlyOne, another] = someTransmitters(context, slot, 2);
+      if (onlyOne && !another)
         yield {
           at: ['channels', slot],
           message: `Only ${onlyOne.name} can transmit on slot ${slot}, ${name}.`,

@@ -56,6 +56,13 @@ fallbacks:
       - { grade: primary, channel: 1, calls: 3, within: 5 min }
       - { grade: emergency, meet: base, at: next full hour }`,
   *check({ plan, consequences }) {
+    const places = new Map<string, ReadonlyMap<number, number>>();
+    const placeOn = (radio: string, slot: number): number => {
+      const known =
+        places.get(radio) ?? new Map(consequences.slotsOf(radio).map((held, index) => [held, index]));
+      places.set(radio, known);
+      return known.get(slot) ?? 0;
+    };
     for (const { id, who, rungs } of plan.ladders.values()) {
       const index = rungs.findIndex(({ channel }) => channel !== undefined);
       const slot = rungs[index]?.channel;
@@ -63,8 +70,7 @@ fallbacks:
       const radios = new Set(
         consequences.membersOf(who).flatMap((member) => plan.members.get(member)?.radios ?? []),
       );
-      const places = [...radios].map((radio) => consequences.slotsOf(radio).indexOf(slot));
-      const before = Math.max(...places);
+      const before = Math.max(...[...radios].map((radio) => placeOn(radio, slot)));
       if (before > mostBefore)
         yield {
           at: ['fallbacks', id, 'rungs', index, 'channel'],

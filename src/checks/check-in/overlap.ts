@@ -1,8 +1,7 @@
-import type { CheckIn } from '../../plan/model.ts';
+import type { Consequences } from '../../consequences/consequences.ts';
+import type { CheckIn, Member, Plan } from '../../plan/model.ts';
 import { listNames } from '../list-names.ts';
-import { memberKinds } from '../member-kinds.ts';
 import { overlappingPairs } from '../overlapping-pairs.ts';
-import type { RuleContext } from '../rule.ts';
 import { commonPractice, rule } from '../rule.ts';
 import { timeText } from '../starts.ts';
 
@@ -24,36 +23,67 @@ check-ins:
 check-ins:
   morning: { name: Morning check-in, channel: 1, days: every day, at: "07:30", lasts: 15 min, who: all, control: [ada], missed: first }
   watch: { name: Trail watch, listen: true, channel: 3, at: "07:45", lasts: 5 min, who: [ben] }`,
-  *check(context) {
-    for (const { first, second } of overlappingPairs(context.plan.checkIns.values())) {
-      if (first.channel === second.channel) continue;
-      const torn = bothExpected(context, first, second);
-      if (torn.length === 0) continue;
+  *check({ plan, consequences }) {
+    const torn = new Map<string, { first: CheckIn; second: CheckIn; names: string[] }>();
+    for (const { together, members } of sameCheckIns(plan, consequences)) {
+      for (const { first, second } of overlappingPairs(together)) {
+        if (first.channel === second.channel) continue;
+        const names = members
+          .filter((member) => !holdsBoth(consequences, member, first, second))
+          .map(({ name }) => name);
+        if (names.length === 0) continue;
+        const key = `${first.id} ${second.id}`;
+        const known = torn.get(key);
+        if (known) known.names.push(...names);
+        else torn.set(key, { first, second, names });
+      }
+    }
+    for (const { first, second, names } of torn.values())
       yield {
         at: ['check-ins', second.id, 'at'],
-        message: `${second.name} at ${timeText(second.at)} on slot ${second.channel} overlaps ${first.name} at ${timeText(first.at)} on slot ${first.channel} for ${listNames(torn)}.`,
+        message: `${second.name} at ${timeText(second.at)} on slot ${second.channel} overlaps ${first.name} at ${timeText(first.at)} on slot ${first.channel} for ${listNames(names)}.`,
       };
-    }
   },
 });
 
-/** Names of members expected at both who have no two radios of which each holds one of the channels. */
-function bothExpected(
-  { plan, consequences }: RuleContext,
+interface Expected {
+  readonly together: readonly CheckIn[];
+  readonly members: readonly Member[];
+}
+
+/** Members by the check-ins at which they are expected, so that each set of check-ins is held against itself once. */
+function sameCheckIns(plan: Plan, consequences: Consequences): Iterable<Expected> {
+  const expected = new Map<string, CheckIn[]>();
+  for (const checkIn of plan.checkIns.values()) {
+    for (const member of new Set([...consequences.membersOf(checkIn.who), ...checkIn.control])) {
+      const known = expected.get(member);
+      if (known) known.push(checkIn);
+      else expected.set(member, [checkIn]);
+    }
+  }
+  const groups = new Map<string, { together: readonly CheckIn[]; members: Member[] }>();
+  for (const member of plan.members.values()) {
+    const together = expected.get(member.id) ?? [];
+    if (together.length < 2) continue;
+    const key = together.map(({ id }) => id).join(' ');
+    const group = groups.get(key);
+    if (group) group.members.push(member);
+    else groups.set(key, { together, members: [member] });
+  }
+  return groups.values();
+}
+
+/** Whether the member has two radios of which each holds one of the channels. */
+function holdsBoth(
+  consequences: Consequences,
+  { id, radios }: Member,
   first: CheckIn,
   second: CheckIn,
-): readonly string[] {
-  const [atFirst, atSecond] = [first, second].map(
-    ({ who, control }) => new Set([...consequences.membersOf(who), ...control]),
+): boolean {
+  const holds = (radio: string, slot: number): boolean =>
+    (consequences.use(id, radio, slot)?.may ?? 'not held') !== 'not held';
+  return radios.some(
+    (one, index) =>
+      holds(one, first.channel) && radios.some((other, at) => at !== index && holds(other, second.channel)),
   );
-  return memberKinds(plan).flatMap((kind) => {
-    const [{ id: someone, radios }] = kind;
-    const holds = (radio: string, slot: number): boolean =>
-      (consequences.use(someone, radio, slot)?.may ?? 'not held') !== 'not held';
-    const able = radios.some(
-      (one, index) =>
-        holds(one, first.channel) && radios.some((other, at) => at !== index && holds(other, second.channel)),
-    );
-    return able ? [] : kind.filter(({ id }) => atFirst?.has(id) && atSecond?.has(id)).map(({ name }) => name);
-  });
 }

@@ -1,6 +1,6 @@
-import { channelUsers } from '../channel-users.ts';
 import { listNames } from '../list-names.ts';
 import { commonPractice, rule } from '../rule.ts';
+import { someTransmitters } from '../some-transmitters.ts';
 
 /** A call is answered only by somebody who has the channel. */
 export const ladderReachNotOnChannel = rule({
@@ -63,7 +63,7 @@ fallbacks:
         if (!on || on.transmitHz === undefined || mailbox !== undefined) continue;
         if (equipped.some((member) => consequences.best(member.id, on.slot)?.may === 'transmit')) continue;
         // Where nobody at all can transmit the channel is at fault, not the ladder.
-        if (channelUsers(context, on.slot).transmitting === 0) continue;
+        if (someTransmitters(context, on.slot, 1).length === 0) continue;
         yield {
           at: ['fallbacks', id, 'rungs', index, 'channel'],
           message: `None of those to be reached, ${listNames(equipped.map(({ name }) => name))}, can answer on slot ${on.slot}, ${on.name}.`,

@@ -21,9 +21,15 @@ channels:
   1: { name: GAP, repeater: gap }
   3: { name: SIMP, simplex: 146.550, width: 25 }`,
   *check({ plan }) {
+    const ids = new Map<Kind, ReadonlySet<string>>();
+    const idsOf = (kind: Kind): ReadonlySet<string> => {
+      const known = ids.get(kind) ?? new Set(kind.has(plan));
+      ids.set(kind, known);
+      return known;
+    };
     for (const { at, id, kinds } of references(plan)) {
-      const known = kinds.flatMap((kind) => [...kind.has(plan)]);
-      if (known.includes(id)) continue;
+      if (kinds.some((kind) => idsOf(kind).has(id))) continue;
+      const known = kinds.flatMap((kind) => [...idsOf(kind)]);
       const names = kinds.map((kind) => kind.noun).join(' or ');
       const near = nearest(id, known);
       const observation: Observation = { at, message: `There is no ${names} \`${id}\` in this plan.` };
