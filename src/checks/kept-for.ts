@@ -1,5 +1,6 @@
 /** Amateur channels without a repeater, beside what the band plan keeps their frequency for. */
 
+import type { Consequences } from '../consequences/consequences.ts';
 import { bandPlanAt } from '../regulations/band-plan.ts';
 import type { BandPlanRow } from '../regulations/country.ts';
 import { type PlannedSignal, plannedSignals } from './planned-signals.ts';
@@ -13,8 +14,16 @@ export interface KeptFor {
   readonly rows: readonly BandPlanRow[];
 }
 
+const known = new WeakMap<Consequences, readonly KeptFor[]>();
+
 /** Lawful ones only: what breaks the law is found as that. A published channel is where its publisher put it. */
-export function* keptFor(context: RuleContext): Generator<KeptFor> {
+export function keptFor(context: RuleContext): readonly KeptFor[] {
+  const kept = known.get(context.consequences) ?? [...find(context)];
+  known.set(context.consequences, kept);
+  return kept;
+}
+
+function* find(context: RuleContext): Generator<KeptFor> {
   for (const signal of plannedSignals(context)) {
     const { part, answer, on, services, frequencyHz } = signal;
     if (part !== 'channel' || !answer.may || on.repeater || on.published) continue;

@@ -1,21 +1,34 @@
-/** Members alike in all that decides where they may transmit: radios, licences, usual place. Hundreds of members are few kinds. */
-import type { Member, Plan } from '../plan/model.ts';
-
-const known = new WeakMap<Plan, readonly MemberKind[]>();
+/**
+ * Members alike in all that decides where they may transmit: radios, licences, and the places with rules of
+ * their own that they stand in. Hundreds of members are a few kinds.
+ */
+import type { Member, Place, Plan } from '../plan/model.ts';
+import { contains } from '../regulations/ground.ts';
+import type { Law } from '../regulations/law.ts';
 
 /** Never empty. */
 export type MemberKind = readonly [Member, ...Member[]];
 
-export function memberKinds(plan: Plan): readonly MemberKind[] {
+const known = new WeakMap<Plan, readonly MemberKind[]>();
+
+export function memberKinds({
+  plan,
+  law,
+}: {
+  readonly plan: Plan;
+  readonly law: Law;
+}): readonly MemberKind[] {
   const found = known.get(plan);
   if (found) return found;
+  const areas = new Map([...plan.places].map(([id, place]) => [id, areasHolding(law, place)]));
   const kinds = new Map<string, [Member, ...Member[]]>();
   for (const member of plan.members.values()) {
     const licences = [...member.licences].map(
       ([service, { class: held, expires, authority }]) =>
         `${service} ${held ?? ''} ${expires !== undefined && expires < plan.effective} ${authority !== undefined}`,
     );
-    const key = JSON.stringify([member.radios, licences, member.at ?? null]);
+    const area = member.at === undefined ? undefined : areas.get(member.at);
+    const key = JSON.stringify([member.radios, licences, area ?? '']);
     const kind = kinds.get(key);
     if (kind) kind.push(member);
     else kinds.set(key, [member]);
@@ -23,4 +36,11 @@ export function memberKinds(plan: Plan): readonly MemberKind[] {
   const all = [...kinds.values()];
   known.set(plan, all);
   return all;
+}
+
+/** The outlines of the country's area rows that a place lies in, by their numbers. */
+function areasHolding(law: Law, { at }: Place): string {
+  return law.country.areas
+    .flatMap(({ polygon }, index) => (contains(polygon, [at.latitudeDeg, at.longitudeDeg]) ? [index] : []))
+    .join(' ');
 }

@@ -29,10 +29,10 @@ export function* standings(context: RuleContext): Generator<Standing> {
 
 /** Members who may transmit on a slot, by their usual place; one name a kind of member is enough to ask the table. */
 export function* membersStanding(
-  { plan, consequences }: RuleContext,
+  { plan, law, consequences }: RuleContext,
   slot: number,
 ): Generator<{ readonly place: Place; readonly names: readonly string[] }> {
-  for (const kind of memberKinds(plan)) {
+  for (const kind of memberKinds({ plan, law })) {
     const [{ id, at }] = kind;
     const place = at === undefined ? undefined : plan.places.get(at);
     if (place && consequences.best(id, slot)?.may === 'transmit')

@@ -45,9 +45,9 @@ export function stuckBy(
 }
 
 function* find(context: RuleContext): Generator<Stuck> {
-  const { plan, consequences } = context;
+  const { plan, law, consequences } = context;
   const refused = refusedSlots(context);
-  const kinds = memberKinds(plan);
+  const kinds = memberKinds({ plan, law });
   for (const radio of plan.radios.values()) {
     const holding = kinds.filter(([{ radios }]) => radios.includes(radio.id));
     if (holding.length === 0) continue;

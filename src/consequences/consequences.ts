@@ -5,7 +5,14 @@
 import type { CheckIn, Ladder, Plan, Radio } from '../plan/model.ts';
 import type { Law } from '../regulations/law.ts';
 import { type ChannelOutcome, type ChannelParticulars, channelParticulars } from './channel-particulars.ts';
+import { hangings } from './hangs-on.ts';
+import { type Occurrence, occurrences, recurrenceFor } from './occurrences.ts';
+import { type Outages, outages } from './outages.ts';
+import { type PacketTimes, packetTimes } from './packet-times.ts';
+import { radioFit } from './radio-fit.ts';
+import { type SharedPoints, sharedPoints } from './shared-points.ts';
 import { type ShownName, shownNames } from './shown-names.ts';
+import { type Silence, silences, silenceYear } from './silences.ts';
 import { type Site, sites } from './sites.ts';
 import { type Use, useOf } from './use.ts';
 import { membersOf } from './who.ts';
@@ -27,6 +34,17 @@ export interface Consequences {
   membersOf(who: CheckIn['who']): readonly string[];
   laddersOf(member: string): readonly Ladder[];
   checkInsOf(member: string): readonly CheckIn[];
+  /**
+   * Check-ins from one ISO date to another, both included, in order of time.
+   * @throws {RangeError} if the plan's time zone is in no database
+   */
+  occurrences(from: string, to: string): Promise<readonly Occurrence[]>;
+  /** How long each member can be silent unnoticed, over the year from an ISO date; fails as occurrences do. */
+  silences(from: string): Promise<readonly Silence[]>;
+  outages(): Outages;
+  sharedPoints(): SharedPoints;
+  /** For a message of so many characters of plain text. */
+  packetTimes(characters: number): PacketTimes;
   /** What transmits and listens at each place where several stations do. */
   sites(): readonly Site[];
 }
@@ -65,11 +83,14 @@ export function consequencesOf(plan: Plan, law: Law): Consequences {
   const holdersOf = once((radio: string): readonly string[] =>
     [...plan.members.values()].filter((member) => member.radios.includes(radio)).map((member) => member.id),
   );
-  const slotsOf = once((radioId: string): readonly number[] =>
-    [...channels.keys()]
-      .filter((slot) => holdersOf(radioId).some((member) => use(member, radioId, slot)?.may !== 'not held'))
-      .toSorted((a, b) => a - b),
-  );
+  // Whether a radio holds a channel does not hang on who has it, so nobody is asked member by member.
+  const slotsOf = once((radioId: string): readonly number[] => {
+    const radio = plan.radios.get(radioId);
+    if (!radio || holdersOf(radioId).length === 0) return [];
+    return [...channels]
+      .flatMap(([slot, on]) => (radioFit(radio, on).holds ? [slot] : []))
+      .toSorted((a, b) => a - b);
+  });
   const who = new Map<CheckIn['who'], readonly string[]>();
   const sets = new Map<CheckIn['who'], ReadonlySet<string>>();
   const meant = (written: CheckIn['who']): readonly string[] => {
@@ -101,16 +122,28 @@ export function consequencesOf(plan: Plan, law: Law): Consequences {
       ),
     ),
   };
+  const held = once(async (from: string, to: string) =>
+    occurrences(plan, from, to, await recurrenceFor(plan)),
+  );
+  const hangs = once(() => hangings(plan));
   return {
     ...tables,
     sites: () => {
       found ??= sites(plan, law, tables);
       return found;
     },
+    occurrences: held,
+    silences: once(async (from: string) => {
+      const { to } = silenceYear(from);
+      return silences(plan, await held(from, to), to);
+    }),
+    outages: once(() => outages(plan, tables, hangs())),
+    sharedPoints: once(() => sharedPoints(plan, tables, hangs())),
+    packetTimes: once((characters: number) => packetTimes(plan, characters)),
   };
 }
 
-/** Remembers the answers of a function of ids and slots. */
+/** Remembers the answers of a function of ids, slots, dates and numbers. */
 function once<Asked extends readonly unknown[], Answer>(
   work: (...asked: Asked) => Answer,
 ): (...asked: Asked) => Answer {

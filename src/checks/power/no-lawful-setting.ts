@@ -2,11 +2,13 @@ import type { ChannelParticulars } from '../../consequences/channel-particulars.
 import { radioFit } from '../../consequences/radio-fit.ts';
 import { radiatedW, stationKind, type UseReason } from '../../consequences/use.ts';
 import type { Radio } from '../../plan/model.ts';
+import type { PowerRow, StationKind } from '../../regulations/country.ts';
+import type { Law } from '../../regulations/law.ts';
 import { powerLimits } from '../../regulations/power-limit.ts';
 import { listNames } from '../list-names.ts';
 import { memberKinds } from '../member-kinds.ts';
 import { refusedSlots } from '../planned-signals.ts';
-import { type RuleContext, rule } from '../rule.ts';
+import { rule } from '../rule.ts';
 
 /** Where even the lowest setting is too strong, the radio may not be used on the channel at all. */
 export const powerNoLawfulSetting = rule({
@@ -31,15 +33,16 @@ channels:
   1: { name: FIELD, standard: MURS 2 }
   3: { name: YARD, standard: MURS 3 }`,
   *check(context) {
-    const { plan, consequences } = context;
+    const { plan, law, consequences } = context;
     const refused = refusedSlots(context);
+    const limitsOf = rememberedLimits(law);
     for (const radio of plan.radios.values()) {
-      const kinds = memberKinds(plan).filter(([{ radios }]) => radios.includes(radio.id));
+      const kinds = memberKinds({ plan, law }).filter(([{ radios }]) => radios.includes(radio.id));
       const channels: string[] = [];
       const members: string[] = [];
       let first: UseReason | undefined;
       for (const on of consequences.channels.values()) {
-        if (kinds.length === 0 || refused.has(on.slot) || !mayBeTooStrong(context, radio, on)) continue;
+        if (kinds.length === 0 || refused.has(on.slot) || !mayBeTooStrong(radio, on, limitsOf)) continue;
         const held = kinds.flatMap((kind) => {
           const [{ id }] = kind;
           const reasons = consequences.use(id, radio.id, on.slot)?.reasons ?? [];
@@ -64,17 +67,29 @@ channels:
 });
 
 /** Whether the strictest limit for anybody is below the radio's lowest setting: what is then worth asking member by member. */
-function mayBeTooStrong({ law }: RuleContext, radio: Radio, on: ChannelParticulars): boolean {
+function mayBeTooStrong(
+  radio: Radio,
+  on: ChannelParticulars,
+  limitsOf: (on: ChannelParticulars, station: StationKind) => readonly PowerRow[],
+): boolean {
+  if (on.transmitHz === undefined || radio.powersW.size === 0 || !radioFit(radio, on).transmits) return false;
   const lowestW = Math.min(...radio.powersW.values());
-  const { transmitHz } = on;
-  if (transmitHz === undefined || radio.powersW.size === 0 || !radioFit(radio, on).transmits) return false;
-  return on.services.some((service) =>
-    powerLimits(law, {
-      service,
-      frequencyHz: transmitHz,
-      station: stationKind(radio.antenna),
-      kind: on.kind,
-      ...(on.modulation && { modulation: on.modulation }),
-    }).some(({ maxW, measure }) => radiatedW(lowestW, radio.antenna, measure) > maxW),
+  return limitsOf(on, stationKind(radio.antenna)).some(
+    ({ maxW, measure }) => radiatedW(lowestW, radio.antenna, measure) > maxW,
   );
+}
+
+/** Limits of a channel for anybody, remembered: thousands of channels share few frequencies. */
+function rememberedLimits(law: Law): (on: ChannelParticulars, station: StationKind) => readonly PowerRow[] {
+  const known = new Map<string, readonly PowerRow[]>();
+  return ({ transmitHz: frequencyHz = 0, services, kind, modulation }, station) => {
+    const key = [frequencyHz, station, kind, modulation ?? '', ...services].join(' ');
+    const limits =
+      known.get(key) ??
+      services.flatMap((service) =>
+        powerLimits(law, { service, frequencyHz, station, kind, ...(modulation && { modulation }) }),
+      );
+    known.set(key, limits);
+    return limits;
+  };
 }

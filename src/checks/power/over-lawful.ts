@@ -44,7 +44,7 @@ function overLimit(
   written: string | number,
 ): Omit<Observation, 'at'> | undefined {
   const on = consequences.channels.get(slot);
-  for (const [{ id, radios }] of memberKinds(plan)) {
+  for (const [{ id, radios }] of memberKinds({ plan, law })) {
     for (const radio of radios.flatMap((name) => plan.radios.get(name) ?? [])) {
       const askedW = typeof written === 'string' ? radio.powersW.get(written) : written;
       const use = askedW === undefined ? undefined : consequences.use(id, radio.id, slot);

@@ -26,7 +26,7 @@ channels:
     const { plan, law, consequences } = context;
     const refused = refusedSlots(context);
     const needed = new Set(shortfalls(context).map(({ on }) => on.slot));
-    const kinds = memberKinds(plan).filter(([{ radios }]) => radios.length > 0);
+    const kinds = memberKinds({ plan, law }).filter(([{ radios }]) => radios.length > 0);
     if (kinds.length === 0) return;
     for (const on of consequences.channels.values()) {
       // A channel that someone needs and cannot use is already found where it is needed.
