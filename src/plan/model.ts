@@ -13,6 +13,8 @@ export interface Plan {
   /** ISO dates. */
   readonly effective: string;
   readonly reviewBy?: string;
+  /** Of the documents; English where the plan names none. */
+  readonly language?: Language;
   /** IANA name. */
   readonly timezone: string;
   /** A country's code (or a file that describes one), then files of local coordination. */
@@ -37,6 +39,9 @@ export interface Plan {
   readonly accepted: readonly Acceptance[];
   readonly cards: Cards;
 }
+
+/** Languages in which documents are printed. */
+export type Language = 'en' | 'de';
 
 export interface Position {
   readonly latitudeDeg: number;
@@ -329,6 +334,8 @@ export interface Cards {
   /** The edge about which the printer turns the sheet. */
   readonly flip: 'long-edge' | 'short-edge';
   readonly notes: readonly string[];
+  /** A code on the back that a telephone can read: the channels and the plan check. */
+  readonly qr?: true;
   /** How far this printer sets the back of a sheet off its front, millimetres right and down. */
   readonly backShiftMm: readonly [right: number, down: number];
 }

@@ -125,6 +125,7 @@ const header = keyed(
     timezone: line('an IANA time zone, such as America/New_York').describe(
       'IANA name of the time zone in which times are written.',
     ),
+    language: oneOf(['en', 'de']).describe('Language of the documents; English if left out.').optional(),
     rules: oneOrMore(
       line('a country code, such as us, or a rules file'),
       'a country code, such as us, or a list that begins with one',
@@ -575,6 +576,9 @@ const cards = keyed(
       .default('long-edge')
       .describe('The edge about which the printer turns the sheet.'),
     notes: notes.describe('Lines for every card.'),
+    qr: trueOrFalse
+      .describe('A code on the back that a telephone can read: the channels and the plan check.')
+      .optional(),
     'back-shift': z
       .tuple([millimetres, millimetres], { error: 'two numbers in mm: right, down' })
       .default([0, 0])
@@ -648,6 +652,7 @@ export function toPlan(read: z.output<typeof planSchema>): Plan {
     revision: head.revision,
     effective: head.effective,
     reviewBy: head['review-by'],
+    ...(head.language !== undefined && { language: head.language }),
     timezone: head.timezone,
     rules: head.rules as [string, ...string[]],
     coordinator: head.coordinator,
@@ -729,6 +734,7 @@ export function toPlan(read: z.output<typeof planSchema>): Plan {
       sheet: read.cards.sheet,
       flip: read.cards.flip,
       notes: read.cards.notes,
+      ...(read.cards.qr === true && { qr: true as const }),
       backShiftMm: read.cards['back-shift'],
     } satisfies Cards,
   });

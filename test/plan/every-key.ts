@@ -8,6 +8,7 @@ plan:
   effective: 2026-12-01
   review-by: 2027-06-01
   timezone: America/New_York
+  language: en
   rules: [us, rules/county.yaml]
   coordinator: ada
   notes: [First line, Second line]
@@ -130,5 +131,6 @@ cards:
   sheet: a4
   flip: short-edge
   notes: [Any channel when life is at risk.]
+  qr: true
   back-shift: [0.5, -1]
 `;

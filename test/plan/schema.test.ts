@@ -18,6 +18,7 @@ test('the head says what the plan is called, which revision it is, when it holds
     revision: 12,
     effective: '2026-12-01',
     reviewBy: '2027-06-01',
+    language: 'en',
     timezone: 'America/New_York',
     rules: ['us', 'rules/county.yaml'],
     coordinator: 'ada',
@@ -312,6 +313,7 @@ test('trials, accepted findings and cards', () => {
     size: 'fold',
     sheet: 'a4',
     flip: 'short-edge',
+    qr: true,
     notes: ['Any channel when life is at risk.'],
     backShiftMm: [0.5, -1],
   });
