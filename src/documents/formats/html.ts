@@ -53,7 +53,7 @@ code{font-family:"DejaVu Sans Mono",ui-monospace,monospace}
 code,.whole{white-space:nowrap}
 table{border-collapse:collapse;margin:.8em 0;break-inside:auto}
 caption{text-align:start;font-weight:bold;break-after:avoid}
-th,td{padding:.2em .6em;text-align:start;vertical-align:top}
+th,td{padding:calc(.2em + var(--air,0mm)) .6em .2em;text-align:start;vertical-align:top}
 thead{display:table-header-group;border-bottom:2px solid #000}
 tr{break-inside:avoid}
 .rows tr{border-bottom:1px solid #000}
@@ -127,7 +127,12 @@ function blockHtml(block: Exclude<Block, { kind: 'new-page' }>, page: Page): str
       return `<div class="columns">${block.columns
         .map((column, index) => {
           const share = block.shares[index] ?? 1;
-          return `<div${classes([rule(page, 'share', share, `flex:${share} 1 0`)])}>${blocks(column, page)}</div>`;
+          const wide = block.widthsMm[index] ?? 0;
+          const width =
+            wide > 0
+              ? rule(page, 'fixed', wide, `flex:0 0 ${wide}mm`)
+              : rule(page, 'share', share, `flex:${share} 1 0`);
+          return `<div${classes([width])}>${blocks(column, page)}</div>`;
         })
         .join('')}</div>`;
     case 'keep':
@@ -135,6 +140,8 @@ function blockHtml(block: Exclude<Block, { kind: 'new-page' }>, page: Page): str
       return `<div class="${block.kind}">${blocks(block.blocks, page)}</div>`;
     case 'space':
       return `<div${classes([rule(page, 'space', block.heightMm, `height:${block.heightMm}mm`)])}></div>`;
+    case 'fill':
+      return '';
     case 'rule':
       return '<hr>';
   }
@@ -171,7 +178,8 @@ function rowsHtml(table: Table, rows: readonly Row[], scope: 'col' | 'row', page
       });
       const height =
         row.heightMm === undefined ? '' : rule(page, 'high', row.heightMm, `height:${row.heightMm}mm`);
-      return `<tr${classes([height])}>${cells.join('')}</tr>`;
+      const air = row.airMm === undefined ? '' : rule(page, 'air', row.airMm, `--air:${row.airMm}mm`);
+      return `<tr${classes([height, air])}>${cells.join('')}</tr>`;
     })
     .join('\n');
 }

@@ -77,6 +77,8 @@ export interface Row {
   readonly cells: readonly Cell[];
   /** Least height, for rows that are written in by hand. */
   readonly heightMm?: number;
+  /** Air above, so that rows stand in groups the eye can hold. */
+  readonly airMm?: number;
 }
 
 export interface Table {
@@ -156,6 +158,8 @@ export type Block =
   | {
       readonly kind: 'columns';
       readonly shares: readonly number[];
+      /** Fixed widths in millimetres, 0 for a column that has a share instead. */
+      readonly widthsMm: readonly number[];
       readonly columns: readonly (readonly Block[])[];
     }
   /** Blocks that stay on one page if a page can hold them. */
@@ -163,6 +167,8 @@ export type Block =
   /** Blocks in a frame: what must be seen first. */
   | { readonly kind: 'panel'; readonly blocks: readonly Block[] }
   | { readonly kind: 'space'; readonly heightMm: number }
+  /** What room a side of a card has left: it pushes what follows down to the foot. */
+  | { readonly kind: 'fill' }
   | { readonly kind: 'rule' }
   | { readonly kind: 'new-page' };
 

@@ -110,7 +110,8 @@ export function fitPanel(
     notes.overflows.push({ ...overflow, what: `${what}: ${overflow.what}` });
   notes.smallest = Math.min(notes.smallest, best.notes.smallest);
   const needed = heightOf(best.slabs);
-  if (needed <= room.heightPt + 0.01) return stack(best.slabs, left, top, nodes).items;
+  if (needed <= room.heightPt + 0.01)
+    return stack(filled(best.slabs, room.heightPt - needed), left, top, nodes).items;
   notes.overflows.push({
     what,
     neededMm: Math.ceil(needed / pointsPerMm),
@@ -121,6 +122,14 @@ export function fitPanel(
     ...stack(whatFits(best.slabs, room.heightPt - 5), left, top, nodes).items,
     ...moreMarks(room).map((item) => moved(item, left, top)),
   ];
+}
+
+/** The slabs that grow share what room is left. */
+function filled(slabs: readonly Slab[], sparePt: number): readonly Slab[] {
+  const growing = slabs.filter((slab) => slab.grows === true).length;
+  return growing === 0
+    ? slabs
+    : slabs.map((slab) => (slab.grows === true ? { ...slab, heightPt: sparePt / growing } : slab));
 }
 
 function wouldFit(

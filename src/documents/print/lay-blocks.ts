@@ -4,7 +4,7 @@ import { layFigure } from './lay-figure.ts';
 import { layTable } from './lay-table.ts';
 import { layText, placeLine, plainText, sizeOf, stack } from './lay-text.ts';
 import { type Item, moved } from './page.ts';
-import { addNode, gap, heightOf, type Setting, type Slab, withoutSpareGaps } from './slab.ts';
+import { addNode, gap, heightOf, pointsPerMm, type Setting, type Slab, withoutSpareGaps } from './slab.ts';
 import { wrap } from './wrap.ts';
 
 export function layBlocks(
@@ -75,6 +75,8 @@ function layBlock(block: Block, widthPt: number, setting: Setting, parent: numbe
       return [layPanel(block.blocks, widthPt, setting, parent), gap(between)];
     case 'space':
       return [{ kind: 'gap', heightPt: (block.heightMm * 72) / 25.4, items: [], breakBelow: true }];
+    case 'fill':
+      return [{ kind: 'slab', heightPt: 0, items: [], breakBelow: true, grows: true }];
     case 'rule': {
       const heightPt = 0.4 * setting.sizePt;
       const line: Item = {
@@ -149,14 +151,15 @@ function layColumns(
   parent: number,
 ): Slab {
   const gutter = 1.5 * setting.sizePt;
-  const whole = block.shares.reduce((sum, share) => sum + share, 0);
-  const room = widthPt - gutter * (block.columns.length - 1);
+  const fixed = block.widthsMm.map((mm) => mm * pointsPerMm);
+  const whole = block.shares.reduce((sum, share, index) => sum + (fixed[index] ? 0 : share), 0);
+  const room = widthPt - gutter * (block.columns.length - 1) - fixed.reduce((sum, width) => sum + width, 0);
   const items: Item[] = [];
   const all: Slab[] = [];
   let x = 0;
   let heightPt = 0;
   block.columns.forEach((blocks, index) => {
-    const wide = (room * (block.shares[index] ?? 1)) / whole;
+    const wide = fixed[index] || (room * (block.shares[index] ?? 1)) / whole;
     const slabs = layBlocks(blocks, wide, setting, parent);
     all.push(...slabs);
     items.push(...stack(slabs, x).items);

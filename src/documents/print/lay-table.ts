@@ -104,7 +104,10 @@ function layRows(grid: Grid, rows: readonly Row[], cells: readonly Placed[], par
     const own = (laid[index] ?? [])
       .filter(({ placed }) => placed.cell.rows === 1)
       .map(({ heightPt }) => heightPt + 2 * padY);
-    return Math.max((row.heightMm ?? 0) * pointsPerMm, sizePt * setting.leading + 2 * padY, ...own);
+    return (
+      (row.airMm ?? 0) * pointsPerMm +
+      Math.max((row.heightMm ?? 0) * pointsPerMm, sizePt * setting.leading + 2 * padY, ...own)
+    );
   });
   for (const one of laid.flat()) {
     const { row, cell } = one.placed;
@@ -120,8 +123,12 @@ function layRows(grid: Grid, rows: readonly Row[], cells: readonly Placed[], par
     const items: Item[] = [];
     for (const one of laid[index] ?? []) {
       // In a row made high for the pen the words stand at its middle.
+      const air = (row.airMm ?? 0) * pointsPerMm;
       const dy =
-        row.heightMm === undefined || one.placed.cell.rows > 1 ? 0 : (heightPt - 2 * padY - one.heightPt) / 2;
+        air +
+        (row.heightMm === undefined || one.placed.cell.rows > 1
+          ? 0
+          : (heightPt - air - 2 * padY - one.heightPt) / 2);
       for (const item of one.items) items.push(dy === 0 ? item : moved(item, 0, dy));
     }
     const present = [...hanging, ...(byRow[index] ?? [])];

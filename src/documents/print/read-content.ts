@@ -38,6 +38,7 @@ const blockNames = [
   'keep',
   'panel',
   'space',
+  'fill',
   'rule',
   'new-page',
 ];
@@ -159,11 +160,12 @@ function readBlock(element: Element, figures: Figures): Block {
     case 'columns': {
       allow(element, []);
       const columns = elementsOf(element, ['column']);
-      for (const column of columns) allow(column, ['share']);
+      for (const column of columns) allow(column, ['share', 'mm']);
       if (columns.length === 0) throw refuseMarkup(element.at, '<columns> holds at least one <column>.');
       return {
         kind: 'columns',
         shares: columns.map((column) => positive(column, 'share', 1)),
+        widthsMm: columns.map((column) => number(column, 'mm', 0)),
         columns: columns.map((column) => readBlocks(column, figures)),
       };
     }
@@ -178,7 +180,7 @@ function readBlock(element: Element, figures: Figures): Block {
     default:
       allow(element, []);
       empty(element);
-      return { kind: element.name === 'rule' ? 'rule' : 'new-page' };
+      return { kind: element.name === 'rule' ? 'rule' : element.name === 'fill' ? 'fill' : 'new-page' };
   }
 }
 

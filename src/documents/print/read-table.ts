@@ -51,7 +51,7 @@ export function readTable(element: Element): Table {
 }
 
 function readRow(row: Element, isHead: boolean): Row {
-  allow(row, ['mm']);
+  allow(row, ['mm', 'air']);
   const cells = elementsOf(row, ['cell']).map((cell): Cell => {
     allow(cell, ['span', 'rows', 'heading', 'align']);
     const align = cell.attributes.has('align') ? choice(cell, 'align', aligns) : undefined;
@@ -63,7 +63,11 @@ function readRow(row: Element, isHead: boolean): Row {
       ...(align === undefined ? {} : { align }),
     };
   });
-  return { cells, ...(row.attributes.has('mm') ? { heightMm: positive(row, 'mm') } : {}) };
+  return {
+    cells,
+    ...(row.attributes.has('mm') ? { heightMm: positive(row, 'mm') } : {}),
+    ...(row.attributes.has('air') ? { airMm: positive(row, 'air') } : {}),
+  };
 }
 
 /** Every row, with what spans into it from above, fills the table's columns exactly. */

@@ -19,6 +19,8 @@ export interface Slab {
   /** Ids and headings that stand here, for page numbers and the outline. */
   readonly ids?: readonly string[];
   readonly heading?: { readonly text: string; readonly level: number };
+  /** Takes what room a panel has left. */
+  readonly grows?: true;
 }
 
 /** How text is set: sizes and room, the same for a whole document or card. */
