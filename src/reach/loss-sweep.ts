@@ -26,6 +26,8 @@ export interface SweepSettings {
   readonly stationAntennaM: number;
   readonly cellAntennaM: number;
   readonly earthRadiusKm: number;
+  /** Each cell from its nearest ray alone: twice as quick, for grids whose cells are small against the relief. */
+  readonly isQuick?: boolean;
 }
 
 /** What a sweep fills, cell by cell in the order of the grid. Begin with NaN throughout: it stays where no ray comes. */
@@ -75,7 +77,6 @@ export function sweepLoss(
     blockSight: new Float64Array(Math.ceil(room / blockSize) + 1),
     curved: upperHull(room),
     flat: upperHull(room),
-    now: new Float64Array(6),
   };
   if (fromRay === 0) setOwnCell(walker);
   // The ray after the last closes the gap behind it.
@@ -104,32 +105,39 @@ interface Walker {
   /** Hulls of the ground, with the earth falling away and without. */
   readonly curved: UpperHull;
   readonly flat: UpperHull;
-  /** What changes from sample to sample, by the places of {@link at}. Numbers in fields of an object would be allocated anew at each change. */
-  readonly now: Float64Array;
 }
 
-/** Highest sights so far, with the earth falling away and without; sums of the smooth-surface fit; the last sample. */
-const at = { steepest: 0, steepestFlat: 1, sum: 2, moment: 3, lastX: 4, lastH: 5 } as const;
-
 function walk(walker: Walker, ray: Ray, isFirst: boolean, isSecond: boolean): void {
-  const { grid, frame, settings, result } = walker;
+  const { grid, frame, settings, result, stationM, perKm2, curved, flat, x, sight, blockSight } = walker;
+  const { lossDb, clearanceM } = result;
   const { columns, heightsM } = grid;
+  const { half, lead, slope, bend, firstKm, secondKm } = ray;
+  const { cellAntennaM } = settings;
+  const isQuick = settings.isQuick ?? false;
   const minorCount = ray.isAlongColumns ? grid.rows : columns;
-  const majorStride = ray.isAlongColumns ? 1 : columns;
+  const majorStride = ray.isAlongColumns ? ray.sign : ray.sign * columns;
   const minorStride = ray.isAlongColumns ? columns : 1;
   const rangeKm = frame.rangeM / 1000;
-  startOver(walker);
+  // Numbers that change at each step are kept here and handed on: in fields of an object they would be allocated anew each time.
+  let steepest = Number.NEGATIVE_INFINITY;
+  let steepestFlat = Number.NEGATIVE_INFINITY;
+  let sum = 0;
+  let moment = 0;
+  let lastX = 0;
+  let lastH = frame.groundM;
+  let base = ray.majorStart * (ray.isAlongColumns ? 1 : columns);
+  curved.size = 0;
+  flat.size = 0;
 
-  for (let step = 0; step < ray.steps; step++) {
-    const t = ray.lead + step;
-    const d = (ray.firstKm + ray.secondKm * t) * t;
+  for (let step = 0; step < ray.steps; step++, base += majorStride) {
+    const t = lead + step;
+    const d = (firstKm + secondKm * t) * t;
     if (d > rangeKm) return;
-    const minor = ray.minor + (ray.slope + ray.bend * t) * t;
+    const minor = ray.minor + (slope + bend * t) * t;
     if (minor < 0 || minor > minorCount - 1) return;
     const low = Math.floor(minor);
     const part = minor - low;
-    const major = ray.majorStart + ray.sign * step;
-    const sample = major * majorStride + low * minorStride;
+    const sample = base + low * minorStride;
     const h0 = heightsM[sample] ?? 0;
     const h1 = part === 0 ? h0 : (heightsM[sample + minorStride] ?? 0);
     // What lies behind a void is unknown.
@@ -137,35 +145,74 @@ function walk(walker: Walker, ray: Ray, isFirst: boolean, isSecond: boolean): vo
     const groundM = h0 + part * (h1 - h0);
 
     // Rays are at most a cell apart, so that the cells they are next to stand on either side of here.
-    const apart = t / ray.half + 0.01;
+    const apart = t / half + 0.01;
     for (let side = 0; side < 2; side++) {
-      const cellMinor = low + side;
-      if (cellMinor >= minorCount || Math.abs(cellMinor - minor) > apart) continue;
-      const across = cellMinor - ray.minor;
+      if (Math.abs(side - part) > apart || low + side >= minorCount) continue;
+      const across = low + side - ray.minor;
       // The diagonals go to the quarters of the columns.
       if (ray.isAlongColumns ? Math.abs(across) > t : Math.abs(across) >= t) continue;
-      const beyond = placeAmongRays(frame, ray, t, across) - ray.index;
+      const beyond = placeBeyond(frame, ray, t, across, side - part);
       const isBehind = beyond >= 0;
-      if (beyond >= 1 || beyond <= -1 || !(isBehind ? isFirst : isSecond)) continue;
-      const cell = major * majorStride + cellMinor * minorStride;
+      if (isQuick) {
+        if (beyond >= 0.5 || beyond < -0.5 || !isFirst) continue;
+      } else if (beyond >= 1 || beyond <= -1 || !(isBehind ? isFirst : isSecond)) continue;
+      const isAlone = isQuick || isBehind;
+      const cell = base + (low + side) * minorStride;
       const cellGroundM = heightsM[cell] ?? 0;
-      const line = (cellGroundM + settings.cellAntennaM - walker.stationM) / d;
-      const { lossDb, clearanceM } = result;
+      const line = (cellGroundM + cellAntennaM - stationM) / d;
       if (clearanceM) {
-        const clear =
-          step === 0
-            ? settings.cellAntennaM
-            : (line - walker.perKm2 * d - (walker.now[at.steepest] ?? 0)) * d;
-        clearanceM[cell] = joined(clearanceM[cell] ?? Number.NaN, clear, isBehind, 1 + beyond);
+        const clear = step === 0 ? cellAntennaM : (line - perKm2 * d - steepest) * d;
+        clearanceM[cell] = joined(clearanceM[cell] ?? Number.NaN, clear, isAlone, 1 + beyond);
       }
       if (lossDb) {
         const loss =
-          step === 0 ? nextDoorDb(walker, d, cellGroundM) : cellLossDb(walker, d, cellGroundM, line, step);
-        lossDb[cell] = joined(lossDb[cell] ?? Number.NaN, loss, isBehind, 1 + beyond);
+          step === 0
+            ? nextDoorDb(walker, d, cellGroundM)
+            : cellLossDb(
+                walker,
+                d,
+                cellGroundM,
+                line,
+                step,
+                steepest,
+                steepestFlat,
+                sum,
+                moment,
+                lastX,
+                lastH,
+              );
+        lossDb[cell] = joined(lossDb[cell] ?? Number.NaN, loss, isAlone, 1 + beyond);
       }
     }
-    addSample(walker, step, d, groundM);
+
+    // The sample joins the ground behind it.
+    const curvedM = groundM - perKm2 * d * d;
+    const seen = (curvedM - stationM) / d;
+    if (seen > steepest) steepest = seen;
+    if (!lossDb) continue;
+    const seenFlat = (groundM - stationM) / d;
+    if (seenFlat > steepestFlat) steepestFlat = seenFlat;
+    x[step] = d;
+    sight[step] = seen;
+    if ((step & 15) === 0 || seen > (blockSight[step >> 4] ?? 0)) blockSight[step >> 4] = seen;
+    addToHull(curved, d, curvedM);
+    addToHull(flat, d, groundM);
+    sum += (d - lastX) * (groundM + lastH);
+    moment += (d - lastX) * (groundM * (2 * d + lastX) + lastH * (d + 2 * lastX));
+    lastX = d;
+    lastH = groundM;
   }
+}
+
+/**
+ * Where a cell lies among the rays, counted from this one. Beside the ray its bend is the ray's own, near enough; only where that would leave it
+ * open which of two rays a cell belongs to is it reckoned for the cell itself, so that neighbouring rays never disagree.
+ */
+function placeBeyond(frame: RayFrame, ray: Ray, t: number, across: number, aside: number): number {
+  const rough = (aside / t) * ray.half;
+  const doubled = 2 * rough;
+  if (Math.abs(doubled - Math.round(doubled)) > 0.02) return rough;
+  return placeAmongRays(frame, ray, t, across) - ray.index;
 }
 
 /** The first ray beside a cell sets its value; the second draws it towards its own by the share in which it is nearer. */
@@ -173,46 +220,24 @@ function joined(before: number, value: number, isFirst: boolean, share: number):
   return isFirst || Number.isNaN(before) ? value : before + share * (value - before);
 }
 
-function startOver(walker: Walker): void {
-  walker.curved.size = 0;
-  walker.flat.size = 0;
-  walker.now[at.steepest] = Number.NEGATIVE_INFINITY;
-  walker.now[at.steepestFlat] = Number.NEGATIVE_INFINITY;
-  walker.now[at.sum] = 0;
-  walker.now[at.moment] = 0;
-  walker.now[at.lastX] = 0;
-  walker.now[at.lastH] = walker.frame.groundM;
-}
-
-function addSample(walker: Walker, index: number, d: number, groundM: number): void {
-  const curvedM = groundM - walker.perKm2 * d * d;
-  const slope = (curvedM - walker.stationM) / d;
-  if (slope > (walker.now[at.steepest] ?? 0)) walker.now[at.steepest] = slope;
-  if (!walker.result.lossDb) return;
-  const { blockSight, now } = walker;
-  const lastX = now[at.lastX] ?? 0;
-  const lastH = now[at.lastH] ?? 0;
-  walker.x[index] = d;
-  walker.sight[index] = slope;
-  const block = index >> 4;
-  if ((index & 15) === 0 || slope > (blockSight[block] ?? 0)) blockSight[block] = slope;
-  const slopeFlat = (groundM - walker.stationM) / d;
-  if (slopeFlat > (walker.now[at.steepestFlat] ?? 0)) walker.now[at.steepestFlat] = slopeFlat;
-  addToHull(walker.curved, d, curvedM);
-  addToHull(walker.flat, d, groundM);
-  now[at.sum] = (now[at.sum] ?? 0) + (d - lastX) * (groundM + lastH);
-  now[at.moment] =
-    (now[at.moment] ?? 0) + (d - lastX) * (groundM * (2 * d + lastX) + lastH * (d + 2 * lastX));
-  walker.now[at.lastX] = d;
-  walker.now[at.lastH] = groundM;
-}
-
-/** Free space and diffraction to an antenna at distance d behind so many samples; `line` is the slope of the straight line to it, m/km. */
-function cellLossDb(walker: Walker, d: number, cellGroundM: number, line: number, samples: number): number {
-  const { curved, flat, stationM, frame, now, perKm2, lambda } = walker;
-  const steepest = now[at.steepest] ?? 0;
-  const lastX = now[at.lastX] ?? 0;
-  const lastH = now[at.lastH] ?? 0;
+/**
+ * Free space and diffraction to an antenna at distance d behind so many samples. `line` is the slope of the straight line to it, m/km; then the
+ * highest sights so far with the earth falling away and without, the sums of the smooth-surface fit (eqs (85) and (86)), and the last sample.
+ */
+function cellLossDb(
+  walker: Walker,
+  d: number,
+  cellGroundM: number,
+  line: number,
+  samples: number,
+  steepest: number,
+  steepestFlat: number,
+  sum: number,
+  moment: number,
+  lastX: number,
+  lastH: number,
+): number {
+  const { curved, flat, stationM, frame, perKm2, lambda } = walker;
   const cellM = cellGroundM + walker.settings.cellAntennaM;
   const lineCurved = line - perKm2 * d;
 
@@ -229,12 +254,11 @@ function cellLossDb(walker: Walker, d: number, cellGroundM: number, line: number
 
   // The smooth surface, lowered where ground stands above the line of sight on a flat earth.
   const stretch = d - lastX;
-  const u = (walker.now[at.sum] ?? 0) + stretch * (cellGroundM + lastH);
-  const w =
-    (walker.now[at.moment] ?? 0) + stretch * (cellGroundM * (2 * d + lastX) + lastH * (d + 2 * lastX));
+  const u = sum + stretch * (cellGroundM + lastH);
+  const w = moment + stretch * (cellGroundM * (2 * d + lastX) + lastH * (d + 2 * lastX));
   let smoothStartM = (2 * u * d - w) / (d * d);
   let smoothEndM = (w - u * d) / (d * d);
-  const fromStart = (walker.now[at.steepestFlat] ?? 0) - line;
+  const fromStart = steepestFlat - line;
   if (fromStart > 0) {
     const horizon = highestSeenBack(flat, d, cellM);
     const fromEnd = ((flat.y[horizon] ?? 0) - cellM) / (d - (flat.x[horizon] ?? 0)) + line;
