@@ -5,8 +5,10 @@
 import type { Departure } from './checks/acceptance.ts';
 import { runChecks } from './checks/run.ts';
 import { type Consequences, consequencesOf } from './consequences/consequences.ts';
+import type { RadioPath } from './consequences/paths.ts';
 import type { Finding } from './findings/finding.ts';
 import { compareFindings } from './findings/finding.ts';
+import type { SourceText } from './findings/source-text.ts';
 import { lawOf } from './plan/law-of.ts';
 import { type LoadedPlan, load } from './plan/load.ts';
 import type { Plan } from './plan/model.ts';
@@ -19,10 +21,14 @@ export interface World {
   readonly today: string;
   /** Reads a file that the plan names, by its path from the plan's own folder. */
   read(path: string): Promise<Uint8Array>;
+  /** Whether to predict the radio paths as well, which takes the elevation files. */
+  readonly withPaths?: boolean;
 }
 
 export interface Examined {
   readonly loaded: LoadedPlan;
+  /** The plan and the rules files it names, for showing where a finding lies. */
+  readonly texts: readonly SourceText[];
   readonly findings: readonly Finding[];
   /** Absent when the plan could not be read as one. */
   readonly whole?: {
@@ -31,6 +37,8 @@ export interface Examined {
     readonly consequences: Consequences;
     readonly departures: readonly Departure[];
     readonly check: string;
+    /** Absent unless asked for and the plan has ground for them. */
+    readonly paths?: readonly RadioPath[];
   };
 }
 
@@ -38,16 +46,40 @@ export interface Examined {
 export async function examine(content: string, file: string, world: World): Promise<Examined> {
   const loaded = load(content, file);
   const { plan } = loaded;
-  if (!plan) return { loaded, findings: loaded.findings.toSorted(compareFindings) };
+  if (!plan) return { loaded, texts: [loaded.text], findings: loaded.findings.toSorted(compareFindings) };
 
-  const { law, findings } = await lawOf(plan, loaded, world);
-  if (!law) return { loaded, findings };
+  const { law, ...reading } = await lawOf(plan, loaded, world);
+  const texts = [loaded.text, ...reading.texts];
+  if (!law) return { loaded, texts, findings: reading.findings.toSorted(compareFindings) };
 
   const consequences = consequencesOf(plan, law);
-  const sifted = runChecks({ plan, law, consequences, today: world.today }, loaded.placeOf);
+  const paths = world.withPaths ? await predictedPaths(plan, consequences, world) : undefined;
+  const sifted = runChecks(
+    { plan, law, consequences, today: world.today, ...(paths && { paths }) },
+    loaded.placeOf,
+  );
   return {
     loaded,
+    texts,
     findings: sifted.findings,
-    whole: { plan, law, consequences, departures: sifted.departures, check: planCheck(plan) },
+    whole: {
+      plan,
+      law,
+      consequences,
+      departures: sifted.departures,
+      check: planCheck(plan),
+      ...(paths && { paths }),
+    },
   };
+}
+
+async function predictedPaths(
+  plan: Plan,
+  consequences: Consequences,
+  world: World,
+): Promise<readonly RadioPath[] | undefined> {
+  if (plan.terrain.files.length === 0 && plan.terrain.profiles.length === 0) return undefined;
+  const { loadGround } = await import('./consequences/load-ground.ts');
+  const { pathsOf } = await import('./consequences/paths.ts');
+  return pathsOf(plan, consequences, await loadGround(plan, (path) => world.read(path)));
 }

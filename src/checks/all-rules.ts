@@ -34,6 +34,8 @@ import { checkInRollCallOnListenChannel } from './check-in/roll-call-on-listen-c
 import { checkInSeriesOver } from './check-in/series-over.ts';
 import { checkInUtcAndLocalMix } from './check-in/utc-and-local-mix.ts';
 import { checkInWatchWithoutEnd } from './check-in/watch-without-end.ts';
+import { exposureCarriedPower } from './exposure/carried-power.ts';
+import { exposureMastTooLow } from './exposure/mast-too-low.ts';
 import { frequencyAdvisoryPlace } from './frequency/advisory-place.ts';
 import { frequencyClosedPlace } from './frequency/closed-place.ts';
 import { frequencyEdgeSpill } from './frequency/edge-spill.ts';
@@ -88,6 +90,11 @@ import { packetRouteChannelMismatch } from './packet/route-channel-mismatch.ts';
 import { packetSameAddressTwice } from './packet/same-address-twice.ts';
 import { packetTooManyDigipeaters } from './packet/too-many-digipeaters.ts';
 import { packetVoiceModeChannel } from './packet/voice-mode-channel.ts';
+import { pathAgainstTrial } from './path/against-trial.ts';
+import { pathCheckInClosed } from './path/check-in-closed.ts';
+import { pathRungClosed } from './path/rung-closed.ts';
+import { pathRungDoubtful } from './path/rung-doubtful.ts';
+import { pathRungUntried } from './path/rung-untried.ts';
 import { placeUnused } from './place/unused.ts';
 import { planCoordinatorMissing } from './plan/coordinator-missing.ts';
 import { planEffectiveAfterReview } from './plan/effective-after-review.ts';
@@ -176,6 +183,8 @@ export const allRules: readonly Rule[] = [
   checkInSeriesOver,
   checkInUtcAndLocalMix,
   checkInWatchWithoutEnd,
+  exposureCarriedPower,
+  exposureMastTooLow,
   frequencyAdvisoryPlace,
   frequencyClosedPlace,
   frequencyEdgeSpill,
@@ -230,6 +239,11 @@ export const allRules: readonly Rule[] = [
   packetSameAddressTwice,
   packetTooManyDigipeaters,
   packetVoiceModeChannel,
+  pathAgainstTrial,
+  pathCheckInClosed,
+  pathRungClosed,
+  pathRungDoubtful,
+  pathRungUntried,
   placeUnused,
   planCoordinatorMissing,
   planEffectiveAfterReview,

@@ -1,5 +1,6 @@
 /** What a rule is. One rule is one small file: what it looks for, why, how to mend it, an example of each, and the check. */
 import type { Consequences } from '../consequences/consequences.ts';
+import type { RadioPath } from '../consequences/paths.ts';
 import type { Basis, Observation, Severity, Source } from '../findings/finding.ts';
 import type { Plan } from '../plan/model.ts';
 import type { Law } from '../regulations/law.ts';
@@ -13,6 +14,8 @@ export interface RuleContext {
   readonly today: string;
   /** Acceptances that did nothing; known only once the other rules have run, and empty until then. */
   readonly idle: readonly IdleAcceptance[];
+  /** Every radio path of the plan, predicted; absent unless they were asked for and the plan has ground for them. */
+  readonly paths?: readonly RadioPath[];
   /** Ids of all rules that run. */
   readonly ruleIds: readonly string[];
 }

@@ -18,6 +18,7 @@ export interface CheckOptions {
   readonly format: 'text' | 'json' | 'sarif' | 'github';
   readonly strict?: true;
   readonly quiet?: true;
+  readonly paths?: true;
   readonly stdinFilename: string;
   readonly today?: string;
   readonly color?: boolean;
@@ -66,7 +67,7 @@ async function output(
     case 'github':
       return githubAnnotations(findings);
     case 'text': {
-      const texts = new Map(examined.map(({ loaded }) => [loaded.text.file, loaded.text]));
+      const texts = new Map(examined.flatMap(({ texts: read }) => read.map((text) => [text.file, text])));
       const widthOf = await displayWidth([...texts.values()].map(({ text }) => text));
       const painted = palette(process.stdout, options);
       return (

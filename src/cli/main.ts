@@ -42,6 +42,7 @@ program
   )
   .option('--strict', 'exit with 1 on warnings as well')
   .option('--quiet', 'errors only')
+  .option('--paths', 'predict the radio paths too, and say which ladders and places they fail')
   .option('--stdin-filename <name>', 'what to call standard input in findings', 'standard input')
   .addOption(today)
   .addHelpText(
@@ -154,6 +155,8 @@ program
 program
   .command('schema')
   .description('JSON Schema of the plan language, for editors')
+  .option('--rules', 'of rules files instead')
+  .option('--findings', 'of what check --json prints instead')
   .option('--out <file>', 'write it to a file instead of standard output')
   .addHelpText(
     'after',

@@ -20,6 +20,8 @@ export interface ExposureRow {
   readonly frequencyHz: number;
   readonly powerW: number;
   readonly gainDbi: number;
+  /** Of the antenna above ground, where the plan says it. */
+  readonly heightM?: number;
   readonly carried: NonNullable<Antenna['carried']>;
   readonly answer: ExposureAnswer;
 }
@@ -56,6 +58,7 @@ export function exposuresOf(plan: Plan, consequences: Consequences, law: Law): r
       frequencyHz,
       powerW,
       gainDbi,
+      ...(antenna.heightM !== undefined && { heightM: antenna.heightM }),
       carried,
       answer,
     });

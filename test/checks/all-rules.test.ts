@@ -1,12 +1,17 @@
 import { readdirSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
 import { allRules } from '../../src/checks/all-rules.ts';
 import { examine } from '../../src/pipeline.ts';
 import { examplePlan, markedLines } from './example-plan.ts';
+import { exampleWorld } from './example-world.ts';
 
 const world = {
   today: '2026-11-25',
-  read: (path: string): Promise<Uint8Array> => Promise.reject(new Error(`an example asks for ${path}`)),
+  // Examples about paths stand on the demo's ground.
+  withPaths: true,
+  read: (path: string): Promise<Uint8Array> =>
+    readFile(new URL(`../../plans/terrain/${path}`, import.meta.url)),
 };
 
 const folder = new URL('../../src/checks/', import.meta.url);
@@ -24,7 +29,7 @@ test('every rule file is in the list, and every rule of the list is the file its
 describe.each(allRules)('$id', (rule) => {
   test('its example of wrong is found on exactly the marked lines', async () => {
     const text = examplePlan(rule.bad);
-    const { findings, whole } = await examine(text, 'bad.yaml', world);
+    const { findings, whole } = await examine(text, 'bad.yaml', exampleWorld);
     expect(
       whole,
       findings.map((finding) => `${finding.place.line}: ${finding.message}`).join('\n'),
@@ -35,7 +40,7 @@ describe.each(allRules)('$id', (rule) => {
   });
 
   test('its example of right is not found', async () => {
-    const { findings, whole } = await examine(examplePlan(rule.good), 'good.yaml', world);
+    const { findings, whole } = await examine(examplePlan(rule.good), 'good.yaml', exampleWorld);
     expect(
       whole,
       findings.map((finding) => `${finding.place.line}: ${finding.message}`).join('\n'),
@@ -54,6 +59,6 @@ describe.each(allRules)('$id', (rule) => {
 });
 
 test('the smallest plan, from which examples are made, has no findings', async () => {
-  const { findings } = await examine(examplePlan(''), 'smallest.yaml', world);
+  const { findings } = await examine(examplePlan(''), 'smallest.yaml', exampleWorld);
   expect(findings.map((finding) => `${finding.rule} ${finding.message}`)).toEqual([]);
 });

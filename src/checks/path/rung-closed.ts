@@ -1,0 +1,48 @@
+import { rule } from '../rule.ts';
+import { rungsWithVerdict } from '../rung-paths.ts';
+
+/** A rung that cannot work costs the minutes it says to wait, on the worst day. */
+export const pathRungClosed = rule({
+  id: 'path/rung-closed',
+  severity: 'warning',
+  basis: 'practice',
+  looksFor: 'A rung of a ladder whose path is not expected to close from where it is to be tried.',
+  why: 'The ladder sends someone to call where the ground is in the way. They lose the time the rung takes, and may wait for an answer that cannot come.',
+  mend: 'Choose a place from which the path closes (`readback ground` finds the nearest) or another channel; or try it and log the trial, which counts for more than any prediction.',
+  sources: [{ document: 'ITU-R P.526-16', section: '4.5, delta-Bullington' }],
+  bad: `
+terrain: { files: [hickory-gap.tif] }
+places:
+  base: { name: Base, at: "36.6192, -84.2010", kind: base }
+  hill: { name: Hill, at: "36.6258, -84.2725", kind: high-ground }
+  hollow: { name: Hollow, at: "36.5817, -84.3600", kind: field }
+  ridge: { name: Ridge, at: "36.6542, -84.3367", kind: high-ground }
+fallbacks:
+  first:
+    name: First
+    who: [ben]
+    reach: [ada]
+    rungs:
+      - { grade: primary, channel: 1, calls: 3, within: 5 min }
+      - { grade: alternate, channel: 3, from: ridge, calls: 3, within: 10 min } # finding
+      - { grade: emergency, meet: base, at: next full hour }`,
+  good: `
+terrain: { files: [hickory-gap.tif] }
+places:
+  base: { name: Base, at: "36.6192, -84.2010", kind: base }
+  hill: { name: Hill, at: "36.6258, -84.2725", kind: high-ground }
+  hollow: { name: Hollow, at: "36.5817, -84.3600", kind: field }
+  ridge: { name: Ridge, at: "36.6542, -84.3367", kind: high-ground }
+fallbacks:
+  first:
+    name: First
+    who: [ben]
+    reach: [ada]
+    rungs:
+      - { grade: primary, channel: 1, calls: 3, within: 5 min }
+      - { grade: alternate, channel: 3, from: hill, calls: 3, within: 10 min }
+      - { grade: emergency, meet: base, at: next full hour }`,
+  *check(context) {
+    yield* rungsWithVerdict(context, 'no', 'is not expected to close');
+  },
+});

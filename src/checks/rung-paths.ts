@@ -1,0 +1,76 @@
+/**
+ * The paths on which a rung or a roll call hangs: for each place a member may call from, the best way to anybody
+ * they want to reach. Radios and hearers are alternatives, so a place fails only where all of them do.
+ */
+import { placesOf, type RadioPath } from '../consequences/paths.ts';
+import type { Observation } from '../findings/finding.ts';
+import type { Plan } from '../plan/model.ts';
+import type { Verdict } from '../reach/verdict.ts';
+import { endText, figuresText, wasHeard } from './path-words.ts';
+import type { RuleContext } from './rule.ts';
+
+export interface CallPath {
+  readonly place: string;
+  readonly member: string;
+  /** The likeliest of the paths that would do. */
+  readonly best: RadioPath;
+}
+
+/** One for each member and place; those without a path are left out, and so are paths without ground. */
+export function callPaths(
+  plan: Plan,
+  paths: readonly RadioPath[],
+  who: readonly string[],
+  call: { readonly channel?: number; readonly from?: string },
+  reach: readonly string[],
+): readonly CallPath[] {
+  const channel = call.channel === undefined ? undefined : plan.channels.get(call.channel);
+  if (!channel) return [];
+  const goals = new Set(reach.flatMap((id) => plan.members.get(id)?.at ?? []));
+  const serves = ({ to, slot }: RadioPath): boolean => {
+    if (channel.kind === 'repeater') return to.kind === 'repeater' && to.id === channel.repeater;
+    if (channel.mode === 'packet') return to.kind === 'digipeater' || to.kind === 'mailbox';
+    return to.kind === 'member' && slot === channel.slot && goals.has(to.place);
+  };
+  const serving = paths.filter((path) => path.from.kind === 'member' && path.prediction.ok && serves(path));
+  return who.flatMap((id) => {
+    const member = plan.members.get(id);
+    if (!member) return [];
+    return (call.from === undefined ? placesOf(member) : [call.from]).flatMap((place) => {
+      const [best] = serving
+        .filter(
+          ({ from }) => from.kind === 'member' && from.place === place && member.radios.includes(from.radio),
+        )
+        .toSorted((a, b) => chance(b) - chance(a));
+      return best ? [{ place, member: id, best }] : [];
+    });
+  });
+}
+
+/** Rungs whose best path from some place has a verdict, and on which nobody was heard: one observation a place. */
+export function* rungsWithVerdict(
+  context: RuleContext,
+  verdict: Verdict,
+  says: string,
+): Generator<Observation> {
+  const { plan, consequences, paths } = context;
+  if (!paths) return;
+  for (const ladder of plan.ladders.values()) {
+    const who = consequences.membersOf(ladder.who);
+    for (const [index, rung] of ladder.rungs.entries()) {
+      const found = callPaths(plan, paths, who, rung, ladder.reach).filter(
+        ({ best }) => best.prediction.ok && best.prediction.worse.verdict === verdict && !wasHeard(best),
+      );
+      for (const [place, { best }] of new Map(found.map((each) => [each.place, each]))) {
+        yield {
+          at: ['fallbacks', ladder.id, 'rungs', index],
+          message: `From ${plan.places.get(place)?.name ?? place} the path to ${endText(plan, best.to)} ${says}: ${figuresText(best)}.`,
+        };
+      }
+    }
+  }
+}
+
+function chance({ prediction }: RadioPath): number {
+  return prediction.ok ? prediction.worse.probability : 0;
+}
