@@ -40,7 +40,11 @@ export const highestVoiceHz = 3000;
 const highestPacketToneHz = 2200;
 
 /** Sites with two stations or more, in the order of the plan's places. */
-export function sites(plan: Plan, law: Law, consequences: Omit<Consequences, 'sites'>): readonly Site[] {
+export function sites(
+  plan: Plan,
+  law: Law,
+  consequences: Pick<Consequences, 'channels' | 'use' | 'checkInsOf' | 'laddersOf'>,
+): readonly Site[] {
   const at = new Map<string, SiteStation[]>();
   const add = (place: string | undefined, station: SiteStation): void => {
     if (place === undefined) return;
@@ -101,7 +105,7 @@ export function sites(plan: Plan, law: Law, consequences: Omit<Consequences, 'si
 
 function* memberStations(
   plan: Plan,
-  consequences: Omit<Consequences, 'sites'>,
+  consequences: Pick<Consequences, 'channels' | 'use' | 'checkInsOf' | 'laddersOf'>,
   member: Member,
 ): Generator<SiteStation> {
   const masts = member.radios.filter((radio) => plan.radios.get(radio)?.antenna.carried === 'mast');
