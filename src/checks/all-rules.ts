@@ -1,4 +1,5 @@
 /** Every rule, by id. A test holds that none is missing and that each id is the path of its file. */
+import { acceptedLaw } from './accepted/law.ts';
 import { acceptedMatchesNothing } from './accepted/matches-nothing.ts';
 import { acceptedOutOfDate } from './accepted/out-of-date.ts';
 import { acceptedUnknownRule } from './accepted/unknown-rule.ts';
@@ -148,6 +149,7 @@ import { widthOverLawful } from './width/over-lawful.ts';
 import { widthRadioCannotSet } from './width/radio-cannot-set.ts';
 
 export const allRules: readonly Rule[] = [
+  acceptedLaw,
   acceptedMatchesNothing,
   acceptedOutOfDate,
   acceptedUnknownRule,

@@ -20,6 +20,8 @@ export interface Product {
   /** `2 × 146.640 (South repeater) - 146.940 (North repeater)` */
   readonly text: string;
   readonly hz: number;
+  /** Frequencies of the transmitters, the lowest first. */
+  readonly of: readonly number[];
 }
 
 /** With so many at one place products fall everywhere, and only a survey with instruments tells which matter. */
@@ -54,6 +56,7 @@ export function* twoSignalProducts(site: Site, first: number, second: number): G
           yield {
             receiver,
             hz,
+            of: rising(a.hz, b.hz),
             text: `${first} × ${named(a)} - ${second === 1 ? '' : `${second} × `}${named(b)}`,
           };
       }
@@ -75,7 +78,13 @@ export function* threeSignalProducts(site: Site): Generator<Product> {
           if (!reaches(receiver, hz, swingHz) || !together(receiver, [a, b, c])) continue;
           if (a.hz === b.hz || a.hz === c.hz || b.hz === c.hz) continue;
           told += 1;
-          if (told <= mostTold) yield { receiver, hz, text: `${named(a)} + ${named(b)} - ${named(c)}` };
+          if (told <= mostTold)
+            yield {
+              receiver,
+              hz,
+              of: rising(a.hz, b.hz, c.hz),
+              text: `${named(a)} + ${named(b)} - ${named(c)}`,
+            };
         }
       }
     }
@@ -91,7 +100,7 @@ export function* harmonics(site: Site, orders: readonly number[]): Generator<Pro
         const hz = order * a.hz;
         if (!reaches(receiver, hz, order * a.station.deviationHz) || !together(receiver, [a])) continue;
         if (a.station.attended && receiver.attended) continue;
-        yield { receiver, hz, text: `${order} × ${named(a)}` };
+        yield { receiver, hz, of: [a.hz], text: `${order} × ${named(a)}` };
       }
     }
   }
@@ -120,6 +129,10 @@ function together(receiver: SiteStation, transmitters: readonly Transmitter[]): 
   return transmitters.every(
     ({ hz, station }) => Math.abs(hz - receiver.receiveHz) >= (station.occupiedHz + receiver.occupiedHz) / 2,
   );
+}
+
+function rising(...frequenciesHz: number[]): readonly number[] {
+  return frequenciesHz.sort((a, b) => a - b);
 }
 
 function named({ hz, station }: Transmitter): string {

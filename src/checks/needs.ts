@@ -59,6 +59,8 @@ export function shortfalls(context: RuleContext): readonly Shortfall[] {
     const member = plan.members.get(need.member);
     const on = consequences.channels.get(need.slot);
     if (!member || !on || refused.has(need.slot) || lacksLeave(context, on)) return [];
+    // Whose radios hold no channel at all is found by name, not channel by channel.
+    if (member.radios.every((radio) => consequences.slotsOf(radio).length === 0)) return [];
     const best = consequences.best(need.member, need.slot);
     if (!best || best.may === 'transmit' || (!need.transmits && best.may === 'listen only')) return [];
     const nearest = member.radios

@@ -1,7 +1,6 @@
 import type { ChannelParticulars } from '../../consequences/channel-particulars.ts';
-import { canonicalSignal } from '../../radio/dcs.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
-import { formatTone, type Tone } from '../../radio/tone.ts';
+import { formatTone } from '../../radio/tone.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** Two slots for one signal: one was meant to be something else, or members will argue about which to use. */
@@ -43,12 +42,11 @@ channels:
   },
 });
 
-/** Equal for two channels that a receiver cannot tell apart; one kept twice at two powers is meant so. */
+/**
+ * Equal for two channels that are one; one kept twice at two powers is meant so. Digital codes that are one
+ * signal under two names are found as such by the rules about tones.
+ */
 function signalKey({ receiveHz, transmitHz, tone, receiveTone, mode, channel }: ChannelParticulars): string {
-  return [receiveHz, transmitHz, toneKey(tone), toneKey(receiveTone), mode, channel.power].join(' ');
-}
-
-function toneKey(tone: Tone | undefined): string {
-  if (tone === undefined) return '';
-  return tone.kind === 'ctcss' ? `t${tone.tenthsHz}` : `d${canonicalSignal(tone.code, tone.inverted)}`;
+  const tones = [tone, receiveTone].map((each) => (each ? formatTone(each) : ''));
+  return [receiveHz, transmitHz, ...tones, mode, channel.power].join(' ');
 }

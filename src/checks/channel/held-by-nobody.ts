@@ -1,4 +1,5 @@
 import { formatFrequency } from '../../radio/format-quantity.ts';
+import { shortfalls } from '../needs.ts';
 import { refusedSlots } from '../planned-signals.ts';
 import { commonPractice, rule } from '../rule.ts';
 
@@ -28,9 +29,10 @@ channels:
     );
     if (!equipped) return;
     const held = new Set([...plan.radios.keys()].flatMap((radio) => consequences.slotsOf(radio)));
-    const refused = refusedSlots(context);
+    // A channel that somebody needs is found with what their radio lacks.
+    const found = new Set([...refusedSlots(context), ...shortfalls(context).map(({ on }) => on.slot)]);
     for (const { slot, name, receiveHz } of consequences.channels.values()) {
-      if (refused.has(slot) || held.has(slot)) continue;
+      if (found.has(slot) || held.has(slot)) continue;
       yield {
         at: ['channels', slot],
         message: `No radio of any member can hold slot ${slot}, ${name}, at ${formatFrequency(receiveHz)} MHz.`,

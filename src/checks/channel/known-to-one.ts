@@ -1,3 +1,4 @@
+import { shortfalls } from '../needs.ts';
 import { commonPractice, rule } from '../rule.ts';
 import { someTransmitters } from '../some-transmitters.ts';
 
@@ -34,12 +35,19 @@ channels:
   5: { name: UHF, simplex: 446.100, width: 25 }`,
   *check(context) {
     const { plan, consequences } = context;
-    if (plan.members.size < 2) return;
+    if (
+      [...plan.members.values()].filter(({ radios }) =>
+        radios.some((radio) => consequences.slotsOf(radio).length > 0),
+      ).length < 2
+    )
+      return;
+    // Where others were to use it too, what keeps them off is found.
+    const wanted = new Set(shortfalls(context).map(({ on }) => on.slot));
     const stations = new Set(
       [...plan.mailboxes.values(), ...plan.digipeaters.values()].map(({ channel }) => channel),
     );
     for (const { slot, name, transmitHz } of consequences.channels.values()) {
-      if (transmitHz === undefined || stations.has(slot)) continue;
+      if (transmitHz === undefined || stations.has(slot) || wanted.has(slot)) continue;
       const [onlyOne, another] = someTransmitters(context, slot, 2);
       if (onlyOne && !another)
         yield {

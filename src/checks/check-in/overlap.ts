@@ -55,6 +55,8 @@ interface Expected {
 function sameCheckIns(plan: Plan, consequences: Consequences): Iterable<Expected> {
   const expected = new Map<string, CheckIn[]>();
   for (const checkIn of plan.checkIns.values()) {
+    // One that overlaps itself is found as such.
+    if (checkIn.repeatsMin !== undefined && checkIn.lastsMin > checkIn.repeatsMin) continue;
     for (const member of new Set([...consequences.membersOf(checkIn.who), ...checkIn.control])) {
       const known = expected.get(member);
       if (known) known.push(checkIn);

@@ -29,11 +29,15 @@ channels:
   3: { name: SIMP, simplex: 146.550, width: 25 }`,
   *check({ consequences }) {
     for (const site of consequences.sites()) {
-      for (const product of twoSignalProducts(site, 3, 2))
+      // Two that mix in the third order are found there; moving one of them ends both.
+      const third = new Set([...twoSignalProducts(site, 2, 1)].map(({ of }) => of.join(' ')));
+      for (const product of twoSignalProducts(site, 3, 2)) {
+        if (third.has(product.of.join(' '))) continue;
         yield {
           at: product.receiver.receivePath,
           message: `At ${site.name}, ${product.text} ${whereItFalls(product)}.`,
         };
+      }
     }
   },
 });

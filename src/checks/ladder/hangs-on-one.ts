@@ -41,6 +41,8 @@ fallbacks:
   *check({ plan }) {
     const all = new Map([...dependents(plan)].map((dependent) => [dependent.id, dependent]));
     for (const ladder of plan.ladders.values()) {
+      // One radio rung alone is a short ladder, not a second choice that fails with the first.
+      if (new Set(ladder.rungs.flatMap(({ channel }) => channel ?? [])).size < 2) continue;
       const shared = jointSupport(plan, all, ladder);
       if (shared.length > 0)
         yield {

@@ -1,4 +1,5 @@
 import { listNames } from '../list-names.ts';
+import { shortfalls } from '../needs.ts';
 import { commonPractice, rule } from '../rule.ts';
 import { someTransmitters } from '../some-transmitters.ts';
 
@@ -53,6 +54,7 @@ fallbacks:
       - { grade: emergency, meet: base, at: next full hour }`,
   *check(context) {
     const { plan, consequences } = context;
+    const short = new Set(shortfalls(context).map(({ member, on }) => `${member.id} ${on.slot}`));
     for (const { id, reach, rungs } of plan.ladders.values()) {
       const equipped = reach
         .flatMap((member) => plan.members.get(member) ?? [])
@@ -62,6 +64,8 @@ fallbacks:
         const on = slot === undefined ? undefined : consequences.channels.get(slot);
         if (!on || on.transmitHz === undefined || mailbox !== undefined) continue;
         if (equipped.some((member) => consequences.best(member.id, on.slot)?.may === 'transmit')) continue;
+        // What keeps each of them off may be found already.
+        if (equipped.every(({ id: member }) => short.has(`${member} ${on.slot}`))) continue;
         // Where nobody at all can transmit the channel is at fault, not the ladder.
         if (someTransmitters(context, on.slot, 1).length === 0) continue;
         yield {

@@ -30,6 +30,7 @@ fallbacks:
       - { grade: alternate, channel: 3, calls: 3, within: 10 min }
       - { grade: emergency, meet: base, at: next full hour }`,
   *check({ plan, consequences }) {
+    if (plan.members.size < 2) return;
     for (const { id, name, who, reach } of plan.ladders.values()) {
       const owners = consequences.membersOf(who);
       const [owner] = owners;

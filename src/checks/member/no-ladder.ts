@@ -5,7 +5,7 @@ export const memberNoLadder = rule({
   id: 'member/no-ladder',
   severity: 'warning',
   basis: 'practice',
-  looksFor: 'A member who has no ladder, where the plan has ladders.',
+  looksFor: 'A member who has no ladder and is to be reached by none, where the plan has ladders.',
   why: 'The ladder is what a card is for: what to try, in order, when a call is not answered.',
   mend: 'Add them, or a team they are in, to `who` of a ladder whose channels they hold.',
   sources: [commonPractice],
@@ -16,10 +16,11 @@ fallbacks:
   first:
     name: First
     who: [ada]
-    reach: [ben]
+    reach: [cy]
     rungs: [{ grade: primary, channel: 1, within: 5 min }, { grade: emergency, meet: base, at: next full hour }]
 members:
   ada: { name: Ada Example, licences: { amateur: { class: general, call: KX4XAA, expires: 2033-02-01 } }, radios: [handheld], at: base }
+  cy: { name: Cy Example, licences: { amateur: { class: general, call: KX4XCC, expires: 2033-02-01 } }, radios: [handheld], at: base }
   ben: # finding
     name: Ben Example
     licences: { amateur: { class: technician, call: KX4XBB, expires: 2033-02-01 } }
@@ -34,7 +35,10 @@ fallbacks:
     rungs: [{ grade: primary, channel: 1, within: 5 min }, { grade: emergency, meet: base, at: next full hour }]`,
   *check({ plan, consequences }) {
     if (plan.ladders.size === 0) return;
-    const covered = new Set([...plan.ladders.values()].flatMap(({ who }) => consequences.membersOf(who)));
+    // Whoever is to be reached may be where ladders end.
+    const covered = new Set(
+      [...plan.ladders.values()].flatMap(({ who, reach }) => [...consequences.membersOf(who), ...reach]),
+    );
     for (const member of plan.members.values()) {
       if (!covered.has(member.id) && member.radios.length > 0)
         yield {

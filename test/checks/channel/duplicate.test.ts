@@ -5,15 +5,13 @@ import { foundBy } from '../found-by.ts';
 const channels = (...entries: string[]) =>
   `channels:\n  1: { name: GAP, repeater: gap }\n  3: { name: SIMP, simplex: 146.550, width: 25 }\n${entries.map((entry, index) => `  ${10 + index}: { name: CH ${index}, simplex: 147.540, width: 25, use: Work, ${entry} }`).join('\n')}`;
 
+// Codes that are one signal under two names: the conversion chart of 104 codes.
 test.each(dcsPairs.slice(0, 10))(
-  'the code %s normal is the signal of %s inverted',
+  'the code %s normal and %s inverted are told once, as codes',
   async (normal, inverted) => {
-    expect(
-      await foundBy('channel/duplicate', channels(`tone: D${normal}N`, `tone: D${inverted}I`)),
-    ).toHaveLength(1);
-    expect(await foundBy('channel/duplicate', channels(`tone: D${normal}N`, `tone: D${normal}I`))).toEqual(
-      [],
-    );
+    const piece = channels(`tone: D${normal}N`, `tone: D${inverted}I`);
+    expect(await foundBy('channel/duplicate', piece)).toEqual([]);
+    expect(await foundBy('tone/dcs-inverse-in-use', piece)).toHaveLength(1);
   },
 );
 
