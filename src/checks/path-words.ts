@@ -1,6 +1,6 @@
 /** How findings about paths name an end, a member and a prediction. */
 import type { PathEnd, RadioPath } from '../consequences/paths.ts';
-import type { Plan } from '../plan/model.ts';
+import type { Plan, Trial } from '../plan/model.ts';
 import { formatDistance } from '../radio/format-quantity.ts';
 
 export function endText(plan: Plan, end: PathEnd): string {
@@ -17,8 +17,13 @@ export function figuresText({ prediction }: RadioPath): string {
   return `over ${formatDistance(prediction.distanceM)} the margin is ${Math.round(marginDb)} dB, give or take ${Math.round(spreadDb)}`;
 }
 
-/** Whether somebody was heard on the path, which is worth more than any prediction. */
-export function wasHeard({ trials }: RadioPath): boolean {
-  const last = trials.at(-1);
+/** `(-6 dB)` */
+export function marginText({ prediction }: RadioPath): string {
+  return prediction.ok ? `(${Math.round(prediction.worse.marginDb)} dB)` : '';
+}
+
+/** Whether somebody was heard at the last trial, which is worth more than any prediction. */
+export function wasHeard(trials: readonly Trial[]): boolean {
+  const last = trials.toSorted((a, b) => (a.date < b.date ? -1 : 1)).at(-1);
   return last !== undefined && last.heard !== 'nothing';
 }

@@ -4,9 +4,9 @@
  */
 import { placesOf, type RadioPath } from '../consequences/paths.ts';
 import type { Observation } from '../findings/finding.ts';
-import type { Plan } from '../plan/model.ts';
+import type { Plan, Trial } from '../plan/model.ts';
 import type { Verdict } from '../reach/verdict.ts';
-import { endText, figuresText, wasHeard } from './path-words.ts';
+import { endText, figuresText, marginText, wasHeard } from './path-words.ts';
 import type { RuleContext } from './rule.ts';
 
 export interface CallPath {
@@ -14,6 +14,8 @@ export interface CallPath {
   readonly member: string;
   /** The likeliest of the paths that would do. */
   readonly best: RadioPath;
+  /** What was heard on any of them. */
+  readonly trials: readonly Trial[];
 }
 
 /** One for each member and place; those without a path are left out, and so are paths without ground. */
@@ -37,17 +39,18 @@ export function callPaths(
     const member = plan.members.get(id);
     if (!member) return [];
     return (call.from === undefined ? placesOf(member) : [call.from]).flatMap((place) => {
-      const [best] = serving
+      const usable = serving
         .filter(
           ({ from }) => from.kind === 'member' && from.place === place && member.radios.includes(from.radio),
         )
         .toSorted((a, b) => chance(b) - chance(a));
-      return best ? [{ place, member: id, best }] : [];
+      const [best] = usable;
+      return best ? [{ place, member: id, best, trials: usable.flatMap(({ trials }) => trials) }] : [];
     });
   });
 }
 
-/** Rungs whose best path from some place has a verdict, and on which nobody was heard: one observation a place. */
+/** Rungs whose best path from some places has a verdict, and on which nobody was heard: one observation a rung. */
 export function* rungsWithVerdict(
   context: RuleContext,
   verdict: Verdict,
@@ -59,14 +62,19 @@ export function* rungsWithVerdict(
     const who = consequences.membersOf(ladder.who);
     for (const [index, rung] of ladder.rungs.entries()) {
       const found = callPaths(plan, paths, who, rung, ladder.reach).filter(
-        ({ best }) => best.prediction.ok && best.prediction.worse.verdict === verdict && !wasHeard(best),
+        ({ best, trials }) =>
+          best.prediction.ok && best.prediction.worse.verdict === verdict && !wasHeard(trials),
       );
-      for (const [place, { best }] of new Map(found.map((each) => [each.place, each]))) {
-        yield {
-          at: ['fallbacks', ladder.id, 'rungs', index],
-          message: `From ${plan.places.get(place)?.name ?? place} the path to ${endText(plan, best.to)} ${says}: ${figuresText(best)}.`,
-        };
-      }
+      const [first, ...others] = new Map(found.map((each) => [each.place, each])).values();
+      if (!first) continue;
+      const name = ({ place }: CallPath) => plan.places.get(place)?.name ?? place;
+      const more = others.map((each) => `${name(each)} ${marginText(each.best)}`);
+      const also =
+        more.length === 0 ? '' : ` So ${more.length === 1 ? 'it is' : 'are those'} from ${more.join(', ')}.`;
+      yield {
+        at: ['fallbacks', ladder.id, 'rungs', index],
+        message: `From ${name(first)} the path to ${endText(plan, first.best.to)} ${says}: ${figuresText(first.best)}.${also}`,
+      };
     }
   }
 }

@@ -33,6 +33,7 @@ export async function check(paths: readonly string[], options: CheckOptions): Pr
       await examine(text, name, {
         today: date,
         read: (beside) => readBeside(folder, beside),
+        withPaths: options.paths === true,
       }),
     );
   }

@@ -1,18 +1,9 @@
 import { readdirSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
 import { allRules } from '../../src/checks/all-rules.ts';
 import { examine } from '../../src/pipeline.ts';
 import { examplePlan, markedLines } from './example-plan.ts';
 import { exampleWorld } from './example-world.ts';
-
-const world = {
-  today: '2026-11-25',
-  // Examples about paths stand on the demo's ground.
-  withPaths: true,
-  read: (path: string): Promise<Uint8Array> =>
-    readFile(new URL(`../../plans/terrain/${path}`, import.meta.url)),
-};
 
 const folder = new URL('../../src/checks/', import.meta.url);
 const ruleFiles = readdirSync(folder, { withFileTypes: true, recursive: true })

@@ -38,14 +38,14 @@ members:
     if (!paths) return;
     for (const checkIn of plan.checkIns.values()) {
       if (checkIn.listen) continue;
-      for (const { member, place, best } of callPaths(
+      for (const { member, place, best, trials } of callPaths(
         plan,
         paths,
         consequences.membersOf(checkIn.who),
         checkIn,
         checkIn.control,
       )) {
-        if (place !== plan.members.get(member)?.at || wasHeard(best)) continue;
+        if (place !== plan.members.get(member)?.at || wasHeard(trials)) continue;
         if (!best.prediction.ok || best.prediction.worse.verdict !== 'no') continue;
         yield {
           at: ['members', member, 'at'],

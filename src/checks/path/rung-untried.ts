@@ -50,7 +50,7 @@ trials:
     for (const ladder of plan.ladders.values()) {
       for (const [index, rung] of ladder.rungs.entries()) {
         const found = callPaths(plan, paths, consequences.membersOf(ladder.who), rung, ladder.reach);
-        if (found.length === 0 || found.some(({ best }) => best.trials.length > 0)) continue;
+        if (found.length === 0 || found.some(({ trials }) => trials.length > 0)) continue;
         const places = [...new Set(found.map(({ place }) => plan.places.get(place)?.name ?? place))];
         yield {
           at: ['fallbacks', ladder.id, 'rungs', index],
