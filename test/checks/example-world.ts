@@ -1,9 +1,22 @@
+/**
+ * What an example sees outside itself: a date, one rules file that examples may name, and the demo's ground, on
+ * which examples about paths stand.
+ */
 import { readFile } from 'node:fs/promises';
 import type { World } from '../../src/pipeline.ts';
 
-/** The date of the examples, and the demo's ground, on which examples about paths stand. */
+const beside: Readonly<Record<string, string>> = {
+  'local/our-coordinator.yaml': '../plans/local/our-coordinator.yaml',
+  'hickory-gap.tif': '../../plans/terrain/hickory-gap.tif',
+};
+
 export const exampleWorld: World = {
   today: '2026-11-25',
   withPaths: true,
-  read: (path) => readFile(new URL(`../../plans/terrain/${path}`, import.meta.url)),
+  read: (path) => {
+    const file = beside[path];
+    return file === undefined
+      ? Promise.reject(new Error(`an example asks for ${path}`))
+      : readFile(new URL(file, import.meta.url));
+  },
 };
