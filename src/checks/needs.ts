@@ -7,7 +7,7 @@ import type { Consequences } from '../consequences/consequences.ts';
 import type { Use, UseReason, UseReasonCode } from '../consequences/use.ts';
 import type { PlanPath } from '../findings/finding.ts';
 import type { Member, Radio } from '../plan/model.ts';
-import { serviceById } from '../regulations/law.ts';
+import { serviceById, sourceOf } from '../regulations/law.ts';
 import { refusedSlots } from './planned-signals.ts';
 import type { RuleContext } from './rule.ts';
 
@@ -69,15 +69,37 @@ export function shortfalls(context: RuleContext): readonly Shortfall[] {
         const use = consequences.use(need.member, id, need.slot);
         return radio && use ? [{ radio, use }] : [];
       })
-      .toSorted((a, b) => distance(a.use) - distance(b.use))[0];
+      .toSorted((a, b) => distance(a.use) - distance(b.use) || fits(b.radio, on) - fits(a.radio, on))[0];
     const reasons = nearest?.use.reasons ?? [];
     const cause =
+      (need.transmits ? withoutLicence(context, member, on) : undefined) ??
       reasons.find(({ code }) => farness[code] === undefined) ??
       reasons.toSorted((a, b) => (farness[b.code] ?? 0) - (farness[a.code] ?? 0))[0];
     return nearest && cause ? [{ need, member, on, radio: nearest.radio, reasons, cause }] : [];
   });
   known.set(consequences, short);
   return short;
+}
+
+/** 1 for a radio that is for one of the channel's services. */
+function fits(radio: Radio, on: ChannelParticulars): number {
+  return on.services.some((service) => radio.certified.includes(service)) ? 1 : 0;
+}
+
+/** What the table leaves open for a radio that cannot hold the channel: a member who has no licence needs one before a radio. */
+function withoutLicence({ law }: RuleContext, member: Member, on: ChannelParticulars): UseReason | undefined {
+  const services = on.services.flatMap((id) => serviceById(law, id) ?? []);
+  const [first] = services;
+  if (!first || on.transmitHz === undefined) return undefined;
+  if (
+    services.some(({ id, licence }) => licence === 'none' || licence === 'never' || member.licences.has(id))
+  )
+    return undefined;
+  return {
+    code: 'unlicensed',
+    text: `holds no licence for ${first.name}; ${first.mustHold}`,
+    source: sourceOf(law, first),
+  };
 }
 
 function distance(use: Use): number {
@@ -92,15 +114,18 @@ function needs({ plan, consequences }: RuleContext): readonly Need[] {
     const before = all.get(key);
     if (!before || weight(need) > weight(before)) all.set(key, need);
   };
+  // Voice on a packet channel is found as that; nobody needs such a channel to speak on.
+  const isPacket = (slot: number) => plan.channels.get(slot)?.mode === 'packet';
   for (const { id, name, channel: slot, listen, who, control } of plan.checkIns.values()) {
+    if (isPacket(slot)) continue;
     const asked = { slot, because: name, at: ['check-ins', id, 'channel'], transmits: !listen };
     for (const [index, member] of listen ? [] : control.entries())
       add({ ...asked, member, controlAt: ['check-ins', id, 'control', index] });
     for (const member of consequences.membersOf(who)) add({ ...asked, member });
   }
   for (const { id, name, who, rungs } of plan.ladders.values()) {
-    for (const [index, { channel: slot }] of rungs.entries()) {
-      if (slot === undefined) continue;
+    for (const [index, { channel: slot, mailbox }] of rungs.entries()) {
+      if (slot === undefined || (mailbox === undefined && isPacket(slot))) continue;
       const at = ['fallbacks', id, 'rungs', index, 'channel'];
       for (const member of consequences.membersOf(who))
         add({ member, slot, because: name, at, transmits: true });

@@ -4,6 +4,7 @@ import type { OffsetRow } from '../regulations/country.ts';
 import type { Law } from '../regulations/law.ts';
 import { serviceOf } from '../regulations/service-of.ts';
 import { usualOffset } from '../regulations/usual-offset.ts';
+import { reachesBarred } from './barred-segment.ts';
 import { repeaterServices } from './planned-signals.ts';
 import { reversedPair } from './reversed-pair.ts';
 
@@ -16,13 +17,14 @@ export interface OffsetQuestion {
   readonly knownReversed: boolean;
 }
 
-/** Undefined where there is no usual offset, or where another rule already says what is wrong: no offset at all, one that leaves the band, a pair the wrong way round. */
+/** Undefined where there is no usual offset, or where another rule already says what is wrong: no offset at all, one that leaves the band, a pair the wrong way round, an end where no repeater may be. */
 export function offsetQuestion(law: Law, repeater: Repeater): OffsetQuestion | undefined {
   const { outputHz, inputHz } = repeater;
   const row = usualOffset(law, outputHz, repeater.service ?? repeaterServices(law, repeater)[0]);
   const offsetHz = inputHz - outputHz;
   if (!row || row.fixed || offsetHz === 0) return undefined;
   if (serviceOf(law, inputHz, inputHz).length === 0 || reversedPair(law, repeater)) return undefined;
+  if (reachesBarred(law, repeater)) return undefined;
   const sizes = [...row.usualHz, ...row.alsoHz];
   return {
     offsetHz,

@@ -26,6 +26,8 @@ interface SignalBasics {
   readonly services: readonly string[];
   /** Whether it may be sent by somebody: the class of the operator, leave and place are asked elsewhere. */
   readonly answer: TransmitAnswer;
+  /** The other end of the same repeater is refused already: what is wrong here follows from that. */
+  readonly overshadowed: boolean;
 }
 
 export type PlannedSignal = SignalBasics &
@@ -109,13 +111,12 @@ function* repeaterSignals(plan: Plan, law: Law): Generator<PlannedSignal> {
     if (!outcome.known) continue;
     const on = outcome.particulars;
     const services = repeaterServices(law, repeater);
-    yield {
-      ...signal(law, on, ['repeaters', id, 'output'], name, repeater.outputHz, services, 'repeater'),
-      part: 'output',
-      repeater,
-    };
+    const at = ['repeaters', id, 'output'];
+    const output = signal(law, on, at, name, repeater.outputHz, services, 'repeater');
+    yield { ...output, part: 'output', repeater };
     yield {
       ...signal(law, on, inputPath(repeater), name, repeater.inputHz, services),
+      overshadowed: !output.answer.may,
       part: 'input',
       repeater,
     };
@@ -182,5 +183,14 @@ function signal(
       why: 'outside',
       text: `${formatFrequency(frequencyHz)} MHz lies in no service of ${law.country.name} that a group may use`,
     };
-  return { at, name, frequencyHz, occupied: occupiedSpan(carried), on, services, answer };
+  return {
+    at,
+    name,
+    frequencyHz,
+    occupied: occupiedSpan(carried),
+    on,
+    services,
+    answer,
+    overshadowed: false,
+  };
 }

@@ -27,7 +27,7 @@ channels:
     for (const { signal, frequencyHz, row } of keptFor(context)) {
       const { at, on } = signal;
       if (!uses.includes(row.use)) continue;
-      if (!(on.mode === 'fm' || on.mode === 'am' || on.mode === 'packet')) continue;
+      if (on.mode !== 'fm' && on.mode !== 'am' && on.mode !== 'packet') continue;
       yield {
         at,
         message: `${formatFrequency(frequencyHz)} MHz lies where the band plan has ${row.label}.`,

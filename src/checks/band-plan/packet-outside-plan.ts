@@ -29,9 +29,12 @@ channels:
   4: { name: DATA, simplex: 145.010, mode: packet, width: 25 }`,
   *check(context) {
     const spots = context.law.country.bandPlan.filter(({ use }) => use === 'packet');
+    // A roll call there shows that voice was meant, which is found as that.
+    const voice = new Set([...context.plan.checkIns.values()].map(({ channel }) => channel));
     for (const { signal, frequencyHz, row } of keptFor(context)) {
       if (signal.on.mode !== 'packet' || forPacket.includes(row.use) || toldElsewhere.includes(row.use))
         continue;
+      if (voice.has(signal.on.slot)) continue;
       // A segment in which the plan itself names packet channels is open to others beside them.
       if (spots.some((spot) => row.fromHz <= spot.fromHz && spot.toHz <= row.toHz)) continue;
       const near = spots

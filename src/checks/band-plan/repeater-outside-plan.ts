@@ -2,7 +2,7 @@ import { formatFrequency } from '../../radio/format-quantity.ts';
 import { bandPlanAt } from '../../regulations/band-plan.ts';
 import type { BandPlanUse } from '../../regulations/country.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { barredSegment } from '../barred-segment.ts';
+import { reachesBarred } from '../barred-segment.ts';
 import { offsetQuestion } from '../offset-question.ts';
 import { plannedSignals } from '../planned-signals.ts';
 import { reversedPair } from '../reversed-pair.ts';
@@ -57,7 +57,7 @@ repeaters:
       const { part, repeater, answer, frequencyHz, at, services } = signal;
       if (!answer.may || !services.includes('amateur') || told.has(repeater.id)) continue;
       if (repeater.inputHz === repeater.outputHz || reversedPair(law, repeater)) continue;
-      if (barredSegment(law, signal)) continue;
+      if (reachesBarred(law, repeater)) continue;
       // An input that a wrong or unusual offset put there is found as that offset; a known one is right there.
       if (part === 'input' && offsetQuestion(law, repeater)) continue;
       const [row] = bandPlanAt(law, frequencyHz);

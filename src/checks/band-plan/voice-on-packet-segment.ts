@@ -24,10 +24,13 @@ channels:
   1: { name: GAP, repeater: gap }
   3: { name: SIMP, simplex: 146.550, width: 25 }`,
   *check(context) {
+    const { mailboxes, digipeaters } = context.plan;
+    // There the mode is what is wrong, and is found as that.
+    const stations = new Set([...mailboxes.values(), ...digipeaters.values()].map(({ channel }) => channel));
     for (const { signal, frequencyHz, row } of keptFor(context)) {
       const { at, on } = signal;
       if (!uses.includes(row.use)) continue;
-      if (!(on.kind === 'phone')) continue;
+      if (on.kind !== 'phone' || stations.has(on.slot)) continue;
       yield {
         at,
         message: `${formatFrequency(frequencyHz)} MHz lies where the band plan has ${row.label}.`,

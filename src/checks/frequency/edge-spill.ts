@@ -22,8 +22,8 @@ channels:
   3: { name: EDGE, simplex: 147.990, width: 25 }`,
   *check(context) {
     const { law } = context;
-    for (const { answer, at, part, frequencyHz, on } of plannedSignals(context)) {
-      if (part === 'packet station' || answer.may || answer.why !== 'edge') continue;
+    for (const { answer, at, part, frequencyHz, on, overshadowed } of plannedSignals(context)) {
+      if (part === 'packet station' || overshadowed || answer.may || answer.why !== 'edge') continue;
       yield {
         at,
         message: `At ${formatFrequency(frequencyHz)} MHz, ${formatSpacing(on.occupiedHz)} wide, ${answer.text}.`,

@@ -21,8 +21,8 @@ channels:
   3: { name: SIMP, simplex: 146.550, width: 25 }`,
   *check(context) {
     const { law } = context;
-    for (const { answer, at, part, name } of plannedSignals(context)) {
-      if (part === 'packet station' || answer.may) continue;
+    for (const { answer, at, part, name, overshadowed } of plannedSignals(context)) {
+      if (part === 'packet station' || overshadowed || answer.may) continue;
       if (answer.why !== 'kind' && answer.why !== 'modulation') continue;
       yield {
         at,

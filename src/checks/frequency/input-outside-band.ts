@@ -34,7 +34,7 @@ repeaters:
   *check(context) {
     const { law } = context;
     for (const signal of plannedSignals(context)) {
-      if (signal.part !== 'input') continue;
+      if (signal.part !== 'input' || signal.overshadowed) continue;
       const { repeater, services, answer, at } = signal;
       const { outputHz, inputHz } = repeater;
       if (answer.may || answer.why !== 'outside') continue;

@@ -29,8 +29,8 @@ channels:
   9: { name: WX, listen: 162.550 }`,
   *check(context) {
     const { law } = context;
-    for (const { answer, at, part, frequencyHz, services } of plannedSignals(context)) {
-      if (part === 'packet station' || answer.may) continue;
+    for (const { answer, at, part, frequencyHz, services, overshadowed } of plannedSignals(context)) {
+      if (part === 'packet station' || overshadowed || answer.may) continue;
       const never = services.map((id) => serviceById(law, id)).find((row) => row?.licence === 'never');
       const open = serviceOf(law, frequencyHz, frequencyHz).some(
         (id) => serviceById(law, id)?.licence !== 'never',

@@ -1,7 +1,7 @@
 import type { Observation } from '../../findings/finding.ts';
 import { parseCallSign } from '../../radio/call-sign.ts';
+import { serviceOf } from '../../regulations/service-of.ts';
 import { licencesOf } from '../licences-of.ts';
-import { repeaterServices } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** A call sign is copied from the card to the air; a letter that slipped is said wrongly by everybody. */
@@ -24,7 +24,7 @@ members:
       if (service.id === 'amateur') yield* complaint([...at, 'call'], licence.call);
     }
     for (const repeater of plan.repeaters.values()) {
-      if (repeaterServices(law, repeater)[0] === 'amateur')
+      if (serviceOf(law, repeater.outputHz, repeater.outputHz)[0] === 'amateur')
         yield* complaint(['repeaters', repeater.id, 'call'], repeater.call);
     }
   },

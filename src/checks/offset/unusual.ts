@@ -1,4 +1,5 @@
 import { formatFrequency, formatOffset } from '../../radio/format-quantity.ts';
+import { bandPlanAt } from '../../regulations/band-plan.ts';
 import { sourceOf } from '../../regulations/law.ts';
 import { offsetQuestion } from '../offset-question.ts';
 import { rule } from '../rule.ts';
@@ -31,12 +32,18 @@ repeaters:
       const asked = offsetQuestion(law, repeater);
       // With the other sign it would be usual: then the sign is what is wrong.
       if (!asked || asked.known || asked.knownReversed) continue;
+      // An output where the plan has simplex is wrong before its offset is.
+      if (bandPlanAt(law, repeater.outputHz)[0]?.use === 'simplex') continue;
       const { offsetHz, row } = asked;
       const usual = row.usualHz.map(formatOffset).join(' or ');
+      const likely =
+        row.usualHz.length === 1
+          ? row.usualHz[0]
+          : row.usualHz.find((hz) => Math.sign(hz) === Math.sign(offsetHz));
       yield {
         at: ['repeaters', repeater.id, repeater.writtenAs],
         message: `Offset is ${formatOffset(offsetHz)}; the band plan gives ${usual} at ${formatFrequency(repeater.outputHz)} MHz.`,
-        ...(repeater.writtenAs === 'offset' && { suggestion: usual }),
+        ...(likely !== undefined && repeater.writtenAs === 'offset' && { suggestion: formatOffset(likely) }),
         source: sourceOf(law, row),
       };
     }

@@ -1,5 +1,6 @@
 import { radioFit } from '../../consequences/radio-fit.ts';
 import { formatPower } from '../../radio/format-quantity.ts';
+import { overLimit } from '../over-limit.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** A power no radio has was meant for another channel, or written in the wrong unit. */
@@ -19,7 +20,8 @@ channels:
 channels:
   1: { name: GAP, repeater: gap }
   3: { name: SIMP, simplex: 146.550, width: 25, power: 5 W }`,
-  *check({ plan, consequences }) {
+  *check(context) {
+    const { plan, consequences } = context;
     for (const { slot, power } of plan.channels.values()) {
       const on = consequences.channels.get(slot);
       if (typeof power !== 'number' || !on) continue;
@@ -30,7 +32,7 @@ channels:
           on.services.some((id) => radio.certified.includes(id)),
       );
       const most = Math.max(...able.flatMap(({ powersW }) => [...powersW.values()]));
-      if (able.length === 0 || power <= most) continue;
+      if (able.length === 0 || power <= most || overLimit(context, slot, power)) continue;
       const strongest = able.find(({ powersW }) => [...powersW.values()].includes(most));
       yield {
         at: ['channels', slot, 'power'],

@@ -1,3 +1,4 @@
+import { serviceById } from '../../regulations/law.ts';
 import { classKnown } from '../class-known.ts';
 import { shortfalls } from '../needs.ts';
 import { rule } from '../rule.ts';
@@ -34,12 +35,17 @@ fallbacks:
 check-ins:
   morning: { name: Morning check-in, channel: 1, at: "07:30", who: all, control: [ada, ben] }`,
   *check(context) {
+    const { law } = context;
     for (const { need, member, on, cause } of shortfalls(context)) {
       if (!need.controlAt || !ofLicence.includes(cause.code)) continue;
-      if (!classKnown(context.law, member, on)) continue;
+      if (!classKnown(law, member, on)) continue;
+      const why =
+        cause.code === 'unlicensed'
+          ? `holds no licence for the ${serviceById(law, on.services[0] ?? '')?.name}`
+          : `may not transmit there: ${cause.text}`;
       yield {
         at: need.controlAt,
-        message: `${member.name} is net control of ${need.because} and may not transmit on slot ${on.slot}, ${on.name}: ${cause.text}.`,
+        message: `${member.name} is net control of ${need.because} on slot ${on.slot}, ${on.name}, and ${why}.`,
         ...(cause.source && { source: cause.source }),
       };
     }

@@ -1,4 +1,3 @@
-import { listNames } from '../list-names.ts';
 import { lacks } from '../needed-radios.ts';
 import { commonPractice, rule } from '../rule.ts';
 
@@ -20,10 +19,14 @@ channels:
   1: { name: GAP, repeater: gap }
   3: { name: SIMP, simplex: 146.550, width: 25 }`,
   *check(context) {
-    for (const { radio, on, text, members, because } of lacks(context, 'mode')) {
+    const { mailboxes, digipeaters } = context.plan;
+    const stations = new Set([...mailboxes.values(), ...digipeaters.values()].map(({ channel }) => channel));
+    for (const { on, text } of lacks(context, 'mode')) {
+      // A packet channel without a packet station is called by voice, which is found as that.
+      if (on.mode === 'packet' && !stations.has(on.slot)) continue;
       yield {
         at: ['channels', on.slot, 'mode'],
-        message: `${radio.name} ${text}; ${listNames(members)} need slot ${on.slot}, ${on.name}, for ${because}.`,
+        message: `${text}.`,
       };
     }
   },

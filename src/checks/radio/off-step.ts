@@ -30,14 +30,14 @@ channels:
       const nearHz = radio.stepsHz
         .map((step) => Math.round(wantedHz / step) * step)
         .toSorted((a, b) => Math.abs(a - wantedHz) - Math.abs(b - wantedHz))[0];
-      const who = here.map((each) => `${each.radio.name} (${listNames(each.holders)})`);
+      const who = here.map((each) => each.radio.name);
       const nearest =
         nearHz === undefined ? '' : `; the nearest of ${radio.name} is ${formatFrequency(nearHz)} MHz`;
       yield {
         at: on.repeater
           ? ['repeaters', on.repeater.id, received ? 'output' : on.repeater.writtenAs]
           : transmitPath(on.channel),
-        message: `Slot ${slot}, ${on.name}, is at ${formatFrequency(wantedHz)} MHz, which ${listNames(who)} cannot be tuned to in steps of ${radio.stepsHz.map(formatSpacing).join(', ')}${nearest}.`,
+        message: `Slot ${slot}, ${on.name}, is at ${formatFrequency(wantedHz)} MHz, to which ${listNames(who)} cannot be tuned (for ${listNames(here.flatMap(({ holders }) => holders))}) in steps of ${radio.stepsHz.map(formatSpacing).join(', ')}${nearest}.`,
         ...(nearHz !== undefined && !on.repeater && !on.published && { suggestion: formatFrequency(nearHz) }),
       };
     }

@@ -1,4 +1,3 @@
-import { listNames } from '../list-names.ts';
 import { lacks } from '../needed-radios.ts';
 import { commonPractice, rule } from '../rule.ts';
 
@@ -20,10 +19,10 @@ channels:
   1: { name: GAP, repeater: gap }
   3: { name: SIMP, simplex: 446.000, width: 25 }`,
   *check(context) {
-    for (const { radio, on, text, members, because } of lacks(context, 'receive-range')) {
+    for (const { on, text } of lacks(context, 'receive-range')) {
       yield {
         at: ['channels', on.slot, on.channel.kind === 'split' ? 'receive' : on.channel.kind],
-        message: `${radio.name} ${text}; ${listNames(members)} need slot ${on.slot}, ${on.name}, for ${because}.`,
+        message: `${text}.`,
       };
     }
   },

@@ -1,4 +1,3 @@
-import { listNames } from '../list-names.ts';
 import { lacks } from '../needed-radios.ts';
 import { commonPractice, rule } from '../rule.ts';
 
@@ -26,11 +25,11 @@ channels:
 fallbacks:
   first: { name: First, who: all, reach: [ada], rungs: [{ grade: primary, channel: 1 }, { grade: alternate, channel: 120 }] }`,
   *check(context) {
-    for (const { radio, on, text, members, because } of lacks(context, 'memory')) {
+    for (const { on, text } of lacks(context, 'memory')) {
       yield {
         at: ['channels', on.slot],
         points: 'key',
-        message: `${radio.name} ${text}; ${listNames(members)} need ${on.name} there for ${because}.`,
+        message: `${text}.`,
       };
     }
   },

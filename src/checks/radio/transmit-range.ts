@@ -1,4 +1,3 @@
-import { listNames } from '../list-names.ts';
 import { lacks } from '../needed-radios.ts';
 import { transmitPath } from '../planned-signals.ts';
 import { commonPractice, rule } from '../rule.ts';
@@ -25,10 +24,10 @@ channels:
   1: { name: GAP, repeater: gap }
   3: { name: SIMP, simplex: 146.550, width: 25 }`,
   *check(context) {
-    for (const { radio, on, text, members, because } of lacks(context, 'transmit-range')) {
+    for (const { on, text } of lacks(context, 'transmit-range')) {
       yield {
         at: transmitPath(on.channel),
-        message: `${radio.name} ${text}; ${listNames(members)} are to transmit on slot ${on.slot}, ${on.name}, in ${because}.`,
+        message: `${text}.`,
       };
     }
   },

@@ -31,7 +31,12 @@ channels:
   1: { name: FAMILY, standard: GMRS 20 }
   3: { name: FAMILY 2, standard: GMRS 19 }`,
   *check(context) {
-    const short = shortfalls(context).filter(({ cause }) => cause.code === 'not-certified');
+    const short = shortfalls(context).filter(
+      ({ cause, radio }) =>
+        cause.code === 'not-certified' &&
+        // A service misspelt is found as that.
+        radio.certified.every((id) => serviceById(context.law, id)),
+    );
     for (const here of groupBy(short, ({ radio, on }) => `${radio.id} ${on.services[0]}`).values()) {
       const [{ radio, on, cause, need }] = here;
       const service = serviceById(context.law, on.services[0] ?? '');

@@ -34,7 +34,7 @@ channels:
       yield {
         at:
           part === 'output' ? ['repeaters', signal.repeater.id, 'service'] : ['channels', on.slot, 'service'],
-        message: `The ${written.name} does not have ${formatFrequency(frequencyHz)} MHz; ${having.map((id) => serviceById(law, id)?.name).join(' and ')} does.`,
+        message: `The ${written.name} does not have ${formatFrequency(frequencyHz)} MHz; it belongs to the ${having.map((id) => serviceById(law, id)?.name).join(' and the ')}.`,
         suggestion: likely,
         source: sourceOf(law, written),
       };

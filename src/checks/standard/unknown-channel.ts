@@ -1,5 +1,4 @@
 import type { Observation } from '../../findings/finding.ts';
-import { nearest } from '../../findings/nearest.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** A published channel that is not published has no frequency, and its slot comes out empty. */
@@ -23,8 +22,8 @@ channels:
     for (const [slot, outcome] of consequences.outcomes) {
       if (outcome.known || outcome.missing !== 'standard') continue;
       const [likely] = outcome.nearest;
-      // The search always has a nearest; only one that is near is worth writing instead.
-      const near = likely !== undefined && nearest(outcome.name, [likely]) === likely ? likely : undefined;
+      // A number that is not there could be any; letters that slipped are known by their number.
+      const near = likely !== undefined && numberOf(likely) === numberOf(outcome.name) ? likely : undefined;
       const observation: Observation = {
         at: ['channels', slot, 'standard'],
         message: `${law.country.name} has no published channel \`${outcome.name}\`; the nearest are ${outcome.nearest.join(', ') || 'none'}.`,
@@ -33,3 +32,7 @@ channels:
     }
   },
 });
+
+function numberOf(name: string): string {
+  return name.replace(/\D/g, '').replace(/^0+/, '');
+}

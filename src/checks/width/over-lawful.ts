@@ -27,8 +27,8 @@ channels:
     const { law } = context;
     const told = new Set<string>();
     for (const signal of plannedSignals(context)) {
-      const { answer, on, services, frequencyHz, part } = signal;
-      if (part === 'packet station' || answer.may || answer.why !== 'width') continue;
+      const { answer, on, services, frequencyHz, part, overshadowed } = signal;
+      if (part === 'packet station' || overshadowed || answer.may || answer.why !== 'width') continue;
       const at = writtenWidthPath(signal);
       // A repeater's width is written once for both of its ends.
       if (told.has(at.join('.'))) continue;
