@@ -73,9 +73,10 @@ async function refuseToBuild(
   findings: readonly Finding[],
   options: BuildOptions,
 ): Promise<ExitStatus> {
-  const { text } = examined.loaded;
+  const texts = new Map(examined.texts.map((text) => [text.file, text]));
+  const widthOf = await displayWidth(examined.texts.map(({ text }) => text));
   process.stderr.write(
-    `${printFindings(findings, { texts: new Map([[text.file, text]]), width: columnsOf(process.stderr), palette: palette(process.stderr, options), widthOf: await displayWidth([text.text]) })}` +
+    `${printFindings(findings, { texts, width: columnsOf(process.stderr), palette: palette(process.stderr, options), widthOf })}` +
       'Nothing was written, and documents of an earlier build are untouched.\n',
   );
   return 1;

@@ -22,7 +22,9 @@ export async function wholePlan(
   const examined = await examine(file.text, file.name, { today: date, read });
   if (!examined.whole) {
     const [first] = examined.findings;
-    const where = first ? ` ${file.name}:${first.place.line}:${first.place.column}: ${first.message}` : '';
+    const where = first
+      ? ` ${first.place.file}:${first.place.line}:${first.place.column}: ${first.message}`
+      : '';
     throw new Refusal(
       `The plan has errors that stand in the way.${where}`,
       `\`readback check ${path}\` shows them all.`,

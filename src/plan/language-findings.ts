@@ -72,9 +72,15 @@ export const languageFindings = [
     mend: 'Name a country there are rules for, or a rules file beside the plan.',
   },
   {
+    id: 'plan/unsound-rules',
+    looksFor: 'A rules file whose tables contradict themselves or name what is not there.',
+    why: 'A plan held against rules that are wrong is neither sound nor wrong.',
+    mend: 'List every source, service and class that a row names, and let no two rows claim one frequency.',
+  },
+  {
     id: 'print/does-not-fit',
     looksFor: 'Words that do not fit on a card or a page at the least size that can be read there.',
-    why: 'Smaller type than 8 points is not read at arm\'s length by headlamp, and words that are cut are not read at all.',
+    why: "Smaller type than 8 points is not read at arm's length by headlamp, and words that are cut are not read at all.",
     mend: 'Shorten what the message names, drop it, or choose the card size that would do.',
   },
   {

@@ -20,6 +20,33 @@ export interface LoadedPlan {
 
 /** @param file the file's name as findings show it */
 export function load(content: string, file: string): LoadedPlan {
+  const { read, ...rest } = readAs(content, file, planSchema, planFile);
+  return read === undefined ? rest : { plan: toPlan(read), ...rest };
+}
+
+/** What messages say of a kind of file. */
+export interface FileKind {
+  readonly noun: string;
+  /** What an empty one should begin with. */
+  readonly begins: string;
+  /** A sentence about a key that is unknown for a reason. */
+  refusedKey?(key: string, path: PlanPath): string | undefined;
+}
+
+const planFile: FileKind = { noun: 'plan', begins: '`readback: 1`' };
+
+export interface ReadFile<Read> extends Omit<LoadedPlan, 'plan'> {
+  /** Absent when the text has errors. */
+  readonly read?: Read;
+}
+
+/** Text to what a schema makes of it, or every error of the file at once. */
+export function readAs<Schema extends z.ZodType>(
+  content: string,
+  file: string,
+  schema: Schema,
+  kind: FileKind,
+): ReadFile<z.output<Schema>> {
   const text = new SourceText(file, content);
   const tree = readYaml(content);
   const placeOf = (path: PlanPath, points: 'key' | 'value' = 'value'): Place => {
@@ -31,19 +58,19 @@ export function load(content: string, file: string): LoadedPlan {
   );
   if (tree.root === undefined) return { findings: problems, text, placeOf };
   if (tree.root === null) {
-    const message = 'The file is empty; a plan begins with `readback: 1`.';
+    const message = `The file is empty; a ${kind.noun} begins with ${kind.begins}.`;
     return {
       findings: [...problems, languageFinding('plan/missing-entry', message, [], text.placeAt(0, 0))],
       text,
       placeOf,
     };
   }
-  const read = planSchema.safeParse(tree.root);
+  const read = schema.safeParse(tree.root);
   const findings = [...problems];
   // An alias brings one wrong value to several entries, and a number may be wrong twice over: said once.
   const said = new Set<string>();
   for (const issue of read.error?.issues ?? []) {
-    for (const finding of issueFindings(issue, tree, placeOf)) {
+    for (const finding of issueFindings(issue, tree, placeOf, kind)) {
       const { line, column } = finding.place;
       const key = `${line}:${column} ${finding.rule} ${finding.message}`;
       if (!said.has(key)) findings.push(finding);
@@ -51,20 +78,26 @@ export function load(content: string, file: string): LoadedPlan {
     }
   }
   if (!read.success || findings.length > 0) return { findings, text, placeOf };
-  return { plan: toPlan(read.data), findings: [], text, placeOf };
+  return { read: read.data, findings: [], text, placeOf };
 }
 
 function* issueFindings(
   issue: z.core.$ZodIssue,
   tree: YamlTree,
   placeOf: LoadedPlan['placeOf'],
+  kind: FileKind,
 ): Generator<Finding> {
   const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
   if (issue.code === 'unrecognized_keys') {
     const known = issue.message.split(' ');
     for (const key of issue.keys) {
       const at = [...path, key];
-      const message = `\`${key}\` is not a key ${path.length === 0 ? 'of a plan' : `that \`${path.join('.')}\` can have`}.`;
+      const refused = kind.refusedKey?.(key, path);
+      if (refused !== undefined) {
+        yield languageFinding('plan/unknown-key', refused, at, placeOf(at, 'key'));
+        continue;
+      }
+      const message = `\`${key}\` is not a key ${path.length === 0 ? `of a ${kind.noun}` : `that \`${path.join('.')}\` can have`}.`;
       const near = nearest(key, known);
       if (/[\s,]/.test(key) && near === undefined) {
         const sentence = `\`${key}\` is read as a key, because inside { } a comma ends the text before it; text with a comma needs quotes.`;
@@ -98,7 +131,7 @@ function* issueFindings(
   const meant = issue.code === 'invalid_union' && found ? nearestBranch(issue) : undefined;
   if (meant !== undefined) {
     for (const inner of meant)
-      yield* issueFindings({ ...inner, path: [...issue.path, ...inner.path] }, tree, placeOf);
+      yield* issueFindings({ ...inner, path: [...issue.path, ...inner.path] }, tree, placeOf, kind);
     return;
   }
   if (issue.code === 'custom') {
@@ -114,7 +147,7 @@ function* issueFindings(
   }
   const [expected = '', suggestion] = issue.message.split('\n');
   if (!found) {
-    const owner = path.length > 1 ? `\`${path.slice(0, -1).join('.')}\`` : 'The plan';
+    const owner = path.length > 1 ? `\`${path.slice(0, -1).join('.')}\`` : `The ${kind.noun}`;
     yield languageFinding(
       'plan/missing-entry',
       `${owner} has no \`${path.at(-1)}\`: ${expected}.`,

@@ -5,6 +5,7 @@
  * descriptions are what an editor shows beside a key, and what the language reference is made of.
  */
 import * as z from 'zod';
+import { entry } from './entry.ts';
 import type {
   Acceptance,
   Antenna,
@@ -50,18 +51,6 @@ import {
   trueOrFalse,
   wholeNumber,
 } from './written.ts';
-
-/** Drops entries that were not written, so that an absent key is absent and not `undefined`. */
-function written<T extends object>(entries: T): { [Key in keyof T]: Exclude<T[Key], undefined> } {
-  return Object.fromEntries(Object.entries(entries).filter(([, value]) => value !== undefined)) as never;
-}
-
-type Written<T> = { -readonly [Key in keyof T]: T[Key] | undefined };
-
-/** Builds a model entry: keys whose value is undefined are left out, which the model's types ask for. */
-function entry<T extends object>(entries: { [Key in keyof Written<T>]: Written<T>[Key] }): T {
-  return written(entries) as T;
-}
 
 const slot = wholeNumber('a slot number', 0, 9999).describe('A channel, by its slot number.');
 const ids = (what: string) => listOf(reference(`the id of ${what}`), `a list of ids of ${what}`);
@@ -808,5 +797,5 @@ function toChannel(slotNumber: number, c: z.output<typeof channel>): Channel {
           : c.listen !== undefined
             ? { kind: 'listen' as const, frequencyHz: c.listen }
             : { kind: 'split' as const, receiveHz: c.receive ?? 0, transmitHz: c.transmit ?? 0 };
-  return { ...written(basics), ...source } as Channel;
+  return { ...entry<object>(basics), ...source } as Channel;
 }

@@ -1,147 +1,155 @@
 /**
- * What is wrong with a country's tables as tables: rows that name nothing, spans the wrong way round, rows
- * that contradict each other. The tests hold every country to it, and a rules file from outside can be.
+ * What is wrong with tables of rules as tables: rows that name nothing, spans the wrong way round, rows that
+ * contradict each other. The tests hold every country to it, and so is every rules file from outside.
  */
-import type { Country, Row, Span } from './country.ts';
+import type { Country, Row, ServiceRow, Span } from './country.ts';
+import type { LocalRules } from './law.ts';
 
-/** One sentence a flaw; empty for sound tables. */
-export function countryFlaws(country: Country): readonly string[] {
+export interface TableFlaw {
+  /** The table and the position of the row in it, or the key of the source. */
+  readonly at: readonly [table: string, row: number | string];
+  /** One sentence. */
+  readonly text: string;
+  /** Untidy, and no reason to refuse the tables. */
+  readonly harmless?: true;
+}
+
+/** Empty for sound tables. */
+export function countryFlaws(country: Country): readonly TableFlaw[] {
+  const { channels, services, sources } = country;
+  const spans = countrySpans(country);
   return [
-    ...unsourced(country),
-    ...backwards(country),
-    ...namesNothing(country),
+    ...unsourced(sources, [...spans, ['services', services], ['channels', channels]], services),
+    ...backwards(spans),
+    ...namesNothing([...spans, ['channels', channels]], services),
     ...overlapping(country),
     ...channelFlaws(country),
   ];
 }
 
-type Table = readonly [name: string, rows: readonly Row[]];
-
-function tables(country: Country): readonly Table[] {
-  return [...spanTables(country), ['services', country.services], ['channels', country.channels]];
+/** Empty for sound local rules. @param country the one whose services they speak of */
+export function localFlaws(local: LocalRules, country: Country): readonly TableFlaw[] {
+  const { bandPlan, offsets, rasters, barredStations, powers, closed } = local;
+  const spans = Object.entries({ bandPlan, offsets, rasters, barredStations, powers, closed });
+  return [
+    ...unsourced(local.sources, spans, []),
+    ...backwards(spans),
+    ...namesNothing(spans, country.services),
+  ];
 }
 
-function spanTables(country: Country): readonly [name: string, rows: readonly (Row & Span)[]][] {
-  const {
-    allocations,
-    emissions,
-    widths,
-    powers,
-    barredStations,
-    bandPlan,
-    offsets,
-    listenOnly,
-    areas,
-    rasters,
-  } = country;
-  return Object.entries({
-    allocations,
-    emissions,
-    widths,
-    powers,
-    barredStations,
-    bandPlan,
-    offsets,
-    listenOnly,
-    areas,
-    rasters,
-  });
+type Table<Kind extends Row> = readonly [name: string, rows: readonly Kind[]];
+type Served = Row & { readonly service?: string; readonly classes?: readonly string[] };
+
+function countrySpans(country: Country): readonly Table<Row & Span>[] {
+  const { allocations, emissions, widths, powers, barredStations, bandPlan } = country;
+  const { offsets, listenOnly, areas, rasters } = country;
+  const reserved = { allocations, emissions, widths, powers, barredStations, bandPlan };
+  return Object.entries({ ...reserved, offsets, listenOnly, areas, rasters });
 }
 
-function unsourced(country: Country): string[] {
+function unsourced(
+  sources: Country['sources'],
+  tables: readonly Table<Row>[],
+  services: readonly ServiceRow[],
+): TableFlaw[] {
   const cited = [
-    ...tables(country).flatMap(([name, rows]) => rows.map((row) => ({ name, key: row.source }))),
-    ...country.services.flatMap((row) =>
-      row.identification?.source ? [{ name: 'services', key: row.identification.source }] : [],
+    ...tables.flatMap(([name, rows]) => rows.map((row, k) => ({ name, k, key: row.source }))),
+    ...services.flatMap(({ identification }, k) =>
+      identification?.source ? [{ name: 'services', k, key: identification.source }] : [],
     ),
   ];
+  const used = new Set(cited.map(({ key }) => key));
   return [
-    ...cited
-      .filter(({ key }) => !country.sources[key])
-      .map(({ name, key }) => `A row of ${name} names the source ${key}, which is not listed.`),
-    ...Object.keys(country.sources)
-      .filter((key) => !cited.some((row) => row.key === key))
-      .map((key) => `The source ${key} is listed and no row uses it.`),
+    ...cited.flatMap(({ name, k, key }): TableFlaw[] =>
+      Object.hasOwn(sources, key)
+        ? []
+        : [{ at: [name, k], text: `A row of ${name} names the source ${key}, which is not listed.` }],
+    ),
+    ...Object.keys(sources).flatMap((key): TableFlaw[] =>
+      used.has(key)
+        ? []
+        : [
+            {
+              at: ['sources', key],
+              text: `The source ${key} is listed and no row uses it.`,
+              harmless: true,
+            },
+          ],
+    ),
   ];
 }
 
-function backwards(country: Country): string[] {
-  return spanTables(country).flatMap(([name, rows]) =>
-    rows
-      .filter(
-        (row) =>
-          !(
-            Number.isInteger(row.fromHz) &&
-            Number.isInteger(row.toHz) &&
-            row.fromHz > 0 &&
-            row.fromHz <= row.toHz
-          ),
-      )
-      .map((row) => `A row of ${name} runs from ${row.fromHz} to ${row.toHz} Hz.`),
+function backwards(tables: readonly Table<Row & Span>[]): TableFlaw[] {
+  return tables.flatMap(([name, rows]) =>
+    rows.flatMap(({ fromHz, toHz }, k): TableFlaw[] =>
+      Number.isInteger(fromHz) && Number.isInteger(toHz) && fromHz > 0 && fromHz <= toHz
+        ? []
+        : [{ at: [name, k], text: `A row of ${name} runs from ${fromHz} to ${toHz} Hz.` }],
+    ),
   );
 }
 
-function namesNothing(country: Country): string[] {
-  const { allocations, emissions, widths, powers, barredStations, offsets, channels, areas, services } =
-    country;
-  const served = Object.entries({
-    allocations,
-    emissions,
-    widths,
-    powers,
-    barredStations,
-    offsets,
-    channels,
-    areas,
-  });
-  return served.flatMap(
-    ([name, rows]: [string, readonly { service: string; classes?: readonly string[] }[]]) =>
-      rows.flatMap((row) => {
-        const service = services.find(({ id }) => id === row.service);
-        if (!service) return [`A row of ${name} names the service ${row.service}, which is not listed.`];
-        return (row.classes ?? [])
-          .filter((id) => !service.classes.some((known) => known.id === id))
-          .map((id) => `A row of ${name} names the class ${id}, which ${row.service} does not have.`);
-      }),
+function namesNothing(tables: readonly Table<Served>[], services: readonly ServiceRow[]): TableFlaw[] {
+  return tables.flatMap(([name, rows]) =>
+    rows.flatMap((row, k): TableFlaw[] => {
+      if (row.service === undefined) return [];
+      const service = services.find(({ id }) => id === row.service);
+      if (!service) {
+        const text = `A row of ${name} names the service ${row.service}, which is not listed.`;
+        return [{ at: [name, k], text }];
+      }
+      return (row.classes ?? [])
+        .filter((id) => !service.classes.some((known) => known.id === id))
+        .map((id) => ({
+          at: [name, k],
+          text: `A row of ${name} names the class ${id}, which ${row.service} does not have.`,
+        }));
+    }),
   );
 }
 
-function overlapping(country: Country): string[] {
+function overlapping(country: Country): TableFlaw[] {
   return country.services.flatMap((service) => {
     const classes = service.classes.length > 0 ? service.classes.map(({ id }) => id) : [undefined];
     return classes.flatMap((id) => {
       const rows = country.allocations
+        .map((row, k) => ({ row, k }))
         .filter(
-          (row) => row.service === service.id && (id === undefined || (row.classes?.includes(id) ?? true)),
+          ({ row }) =>
+            row.service === service.id && (id === undefined || (row.classes?.includes(id) ?? true)),
         )
-        .toSorted((a, b) => a.fromHz - b.fromHz);
-      return rows.slice(1).flatMap((row, k) => {
-        const before = rows[k];
-        return before && before.toHz > row.fromHz
-          ? [`Two allocations of ${service.id} for ${id ?? 'everybody'} overlap at ${row.fromHz} Hz.`]
-          : [];
+        .toSorted((a, b) => a.row.fromHz - b.row.fromHz);
+      return rows.slice(1).flatMap(({ row, k }, before): TableFlaw[] => {
+        const lower = rows[before]?.row;
+        const text = `Two allocations of ${service.id} for ${id ?? 'everybody'} overlap at ${row.fromHz} Hz.`;
+        return lower && lower.toHz > row.fromHz ? [{ at: ['allocations', k], text }] : [];
       });
     });
   });
 }
 
-function channelFlaws(country: Country): string[] {
-  const seen = new Map<string, string>();
-  return country.channels.flatMap((row) => {
-    const twice = [row.name, ...(row.alsoNamed ?? [])].flatMap((name) => {
+function channelFlaws(country: Country): TableFlaw[] {
+  const seen = new Set<string>();
+  return country.channels.flatMap((row, k) => {
+    const at = ['channels', k] as const;
+    const twice = [row.name, ...(row.alsoNamed ?? [])].flatMap((name): TableFlaw[] => {
       const key = name.toUpperCase().replace(/\s/g, '');
-      const other = seen.get(key);
-      seen.set(key, row.name);
-      return other === undefined ? [] : [`Two channels are called ${name}.`];
+      const known = seen.has(key);
+      seen.add(key);
+      return known ? [{ at, text: `Two channels are called ${name}.` }] : [];
     });
     const service = country.services.find(({ id }) => id === row.service);
     const never = service?.licence === 'never' && row.transmitHz !== undefined;
     const pair =
       row.repeaterInputHz !== undefined && (!service?.repeaters || row.repeaterInputHz === row.receiveHz);
-    return [
-      ...twice,
-      ...(never ? [`${row.name} has a transmit frequency in a service that is only listened to.`] : []),
-      ...(pair ? [`${row.name} has a repeater pair that its service cannot have.`] : []),
-    ];
+    const flaws: TableFlaw[] = [];
+    if (never)
+      flaws.push({
+        at,
+        text: `${row.name} has a transmit frequency in a service that is only listened to.`,
+      });
+    if (pair) flaws.push({ at, text: `${row.name} has a repeater pair that its service cannot have.` });
+    return [...twice, ...flaws];
   });
 }

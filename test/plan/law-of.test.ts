@@ -21,6 +21,6 @@ test('a country with no rules is pointed at, and the ones there are are named', 
   const { law, findings } = await lawFor('no');
   expect(law).toBeUndefined();
   expect(findings).toHaveLength(1);
-  expect(findings[0]).toMatchObject({ rule: 'plan/unknown-rules', severity: 'error', place: { line: 10 } });
+  expect(findings[0]).toMatchObject({ rule: 'plan/unknown-rules', severity: 'error', place: { line: 11 } });
   expect(findings[0]?.message).toMatch(/^There are no rules for `no`; there are rules for .*\bus\b/);
 });

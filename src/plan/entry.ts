@@ -1,0 +1,10 @@
+type Written<T> = { -readonly [Key in keyof T]: T[Key] | undefined };
+
+/**
+ * Builds a model entry: keys whose value is undefined are left out, so that an absent key is absent and not
+ * `undefined`, which the model's types ask for.
+ */
+export function entry<T extends object>(entries: { [Key in keyof Written<T>]: Written<T>[Key] }): T {
+  // Only keys that may be absent can hold undefined, by the type of the argument.
+  return Object.fromEntries(Object.entries(entries).filter(([, value]) => value !== undefined)) as T;
+}
