@@ -30,6 +30,7 @@ import { checkInClockChange } from './check-in/clock-change.ts';
 import { checkInControlMissing } from './check-in/control-missing.ts';
 import { checkInLongerThanGap } from './check-in/longer-than-gap.ts';
 import { checkInMissedLadderMissing } from './check-in/missed-ladder-missing.ts';
+import { checkInNobodyExpected } from './check-in/nobody-expected.ts';
 import { checkInOverlap } from './check-in/overlap.ts';
 import { checkInRollCallOnListenChannel } from './check-in/roll-call-on-listen-channel.ts';
 import { checkInSeriesOver } from './check-in/series-over.ts';
@@ -38,6 +39,7 @@ import { checkInWatchWithoutEnd } from './check-in/watch-without-end.ts';
 import { exposureCarriedPower } from './exposure/carried-power.ts';
 import { exposureMastTooLow } from './exposure/mast-too-low.ts';
 import { frequencyAdvisoryPlace } from './frequency/advisory-place.ts';
+import { frequencyClosedLocally } from './frequency/closed-locally.ts';
 import { frequencyClosedPlace } from './frequency/closed-place.ts';
 import { frequencyEdgeSpill } from './frequency/edge-spill.ts';
 import { frequencyEmissionNotAdmitted } from './frequency/emission-not-admitted.ts';
@@ -52,6 +54,7 @@ import { interferenceHarmonic } from './interference/harmonic.ts';
 import { interferenceSamePairSameTone } from './interference/same-pair-same-tone.ts';
 import { interferenceThirdOrder } from './interference/third-order.ts';
 import { ladderDigipeaterOffChannel } from './ladder/digipeater-off-channel.ts';
+import { ladderForNobody } from './ladder/for-nobody.ts';
 import { ladderGradesOutOfOrder } from './ladder/grades-out-of-order.ts';
 import { ladderHangsOnOne } from './ladder/hangs-on-one.ts';
 import { ladderListenChannel } from './ladder/listen-channel.ts';
@@ -86,6 +89,7 @@ import { offsetZero } from './offset/zero.ts';
 import { packetCallMalformed } from './packet/call-malformed.ts';
 import { packetDigipeaterTwice } from './packet/digipeater-twice.ts';
 import { packetDigipeaterUnused } from './packet/digipeater-unused.ts';
+import { packetMailboxUnused } from './packet/mailbox-unused.ts';
 import { packetManyDigipeaters } from './packet/many-digipeaters.ts';
 import { packetRouteChannelMismatch } from './packet/route-channel-mismatch.ts';
 import { packetSameAddressTwice } from './packet/same-address-twice.ts';
@@ -96,6 +100,7 @@ import { pathCheckInClosed } from './path/check-in-closed.ts';
 import { pathRungClosed } from './path/rung-closed.ts';
 import { pathRungDoubtful } from './path/rung-doubtful.ts';
 import { pathRungUntried } from './path/rung-untried.ts';
+import { placeTwoAtOneSpot } from './place/two-at-one-spot.ts';
 import { placeUnused } from './place/unused.ts';
 import { planCoordinatorMissing } from './plan/coordinator-missing.ts';
 import { planEffectiveAfterReview } from './plan/effective-after-review.ts';
@@ -180,6 +185,7 @@ export const allRules: readonly Rule[] = [
   checkInControlMissing,
   checkInLongerThanGap,
   checkInMissedLadderMissing,
+  checkInNobodyExpected,
   checkInOverlap,
   checkInRollCallOnListenChannel,
   checkInSeriesOver,
@@ -188,6 +194,7 @@ export const allRules: readonly Rule[] = [
   exposureCarriedPower,
   exposureMastTooLow,
   frequencyAdvisoryPlace,
+  frequencyClosedLocally,
   frequencyClosedPlace,
   frequencyEdgeSpill,
   frequencyEmissionNotAdmitted,
@@ -202,6 +209,7 @@ export const allRules: readonly Rule[] = [
   interferenceSamePairSameTone,
   interferenceThirdOrder,
   ladderDigipeaterOffChannel,
+  ladderForNobody,
   ladderGradesOutOfOrder,
   ladderHangsOnOne,
   ladderListenChannel,
@@ -236,6 +244,7 @@ export const allRules: readonly Rule[] = [
   packetCallMalformed,
   packetDigipeaterTwice,
   packetDigipeaterUnused,
+  packetMailboxUnused,
   packetManyDigipeaters,
   packetRouteChannelMismatch,
   packetSameAddressTwice,
@@ -246,6 +255,7 @@ export const allRules: readonly Rule[] = [
   pathRungClosed,
   pathRungDoubtful,
   pathRungUntried,
+  placeTwoAtOneSpot,
   placeUnused,
   planCoordinatorMissing,
   planEffectiveAfterReview,

@@ -66,7 +66,9 @@ fallbacks:
         if (written) continue;
         for (const [hop, digipeaterId] of through.entries()) {
           const digipeater = plan.digipeaters.get(digipeaterId);
-          if (digipeater && sameFrequencies(consequences, channel, digipeater.channel) === false)
+          // A digipeater on a voice channel is found where it is.
+          const onPacket = digipeater && plan.channels.get(digipeater.channel)?.mode === 'packet';
+          if (onPacket && sameFrequencies(consequences, channel, digipeater.channel) === false)
             yield {
               at: ['fallbacks', id, 'rungs', index, 'through', hop],
               message: `The rung sends on slot ${channel}; ${digipeater.name} is on slot ${digipeater.channel}.`,

@@ -55,6 +55,8 @@ fallbacks:
       for (const [index, rung] of rungs.entries()) {
         const mailbox = rung.mailbox === undefined ? undefined : plan.mailboxes.get(rung.mailbox);
         if (!mailbox || rung.channel === undefined) continue;
+        // A mailbox on a voice channel is found where it is.
+        if (plan.channels.get(mailbox.channel)?.mode !== 'packet') continue;
         if (sameFrequencies(consequences, rung.channel, mailbox.channel) === false)
           yield {
             at: ['fallbacks', id, 'rungs', index, 'channel'],
