@@ -108,12 +108,11 @@ function assembled(entries: readonly Entry[], data: Uint8Array): Uint8Array {
 }
 
 function littleEndianBytes(samples: Int16Array | Float32Array | Uint8Array): Uint8Array {
-  if (samples instanceof Uint8Array) return samples;
   const bytes = new Uint8Array(samples.byteLength);
-  const view = new DataView(bytes.buffer);
-  for (const [index, sample] of samples.entries()) {
-    if (samples instanceof Float32Array) view.setFloat32(4 * index, sample, true);
-    else view.setInt16(2 * index, sample, true);
-  }
+  bytes.set(new Uint8Array(samples.buffer, samples.byteOffset, samples.byteLength));
+  const isLittleEndianMachine = new Uint8Array(Uint16Array.of(1).buffer)[0] === 1;
+  if (isLittleEndianMachine) return bytes;
+  const width = samples.BYTES_PER_ELEMENT;
+  for (let at = 0; at < bytes.length; at += width) bytes.subarray(at, at + width).reverse();
   return bytes;
 }

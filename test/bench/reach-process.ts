@@ -56,7 +56,9 @@ if (isMainThread) {
   const done = new Promise((resolve, reject) => worker.once('message', resolve).once('error', reject));
   sweepHalf({ ...task, half: 0 });
   await done;
-  const samples = what === 'loss' ? raster : Uint8Array.from(raster, (clear) => (clear >= 0 ? 255 : 0));
+  const seen = new Uint8Array(what === 'loss' ? 0 : raster.length);
+  for (let cell = 0; cell < seen.length; cell++) seen[cell] = (raster[cell] ?? -1) >= 0 ? 255 : 0;
+  const samples = what === 'loss' ? raster : seen;
   writeFileSync(output, writeGeotiff({ ...read, samples, isPlain: true }));
   process.stdout.write(`${Math.round(process.resourceUsage().maxRSS / 1024)}\n`);
 } else {

@@ -80,6 +80,9 @@ describe('elevation grids from GeoTIFF', () => {
       const grid = await readGeotiff(writeGeotiff({ ...small, isPlain }), 'a.tif');
       expect(grid).toMatchObject({ columns: 4, rows: 3, northDeg: 37, westDeg: -85 });
       expect(grid.heightsM).toEqual(small.samples);
+      // As a file is read by Node: a buffer that is a view into another.
+      const view = Buffer.concat([Buffer.alloc(8), writeGeotiff({ ...small, isPlain })]).subarray(8);
+      expect((await readGeotiff(view, 'a.tif')).heightsM).toEqual(small.samples);
       const samples = Float32Array.from(small.samples, (height) =>
         height < -1000 ? Number.NaN : height + 0.25,
       );
