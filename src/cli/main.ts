@@ -76,6 +76,7 @@ program
   .argument('<plan>', 'a plan file; - reads standard input')
   .option('--from <id>', 'only from this place, station or kind of radio')
   .option('--to <id>', 'only to this place, station or kind of radio')
+  .option('--trials', 'each trial beside its prediction, and what the trials say of each kind of radio')
   .option('--json', 'with every part of the link budget, as JSON')
   .option('--stdin-filename <name>', 'what to call standard input', 'plan.yaml')
   .addOption(today)
@@ -136,6 +137,65 @@ Examples:
   );
 
 program
+  .command('log')
+  .description('adds a trial to the plan file: what was tried from where, and what was heard')
+  .argument('<plan>', 'the plan file to write into')
+  .argument('<trial...>', 'one line, as below')
+  .option('--dry-run', 'show the change and write nothing')
+  .option('--json', 'as JSON')
+  .addOption(today)
+  .addHelpText(
+    'after',
+    `
+The line:
+  [DATE] PLACE to STATION [on SLOT] [with RADIO] [by MEMBER] heard WORD[: REPORT]
+WORD is readable, weak, broken or nothing. PLACE, STATION, RADIO and MEMBER go by
+id or whole name; a station may be a repeater, digipeater, mailbox, place or
+member. Without a date it is today's.
+Only the trial is put in: every other byte of the file stays as it is.
+
+Examples:
+  readback log plan.yaml "2026-11-21 trailhead to gap on 1 with handheld by inez
+      heard readable: 5 by 7"
+  readback log plan.yaml "ford to gap on 1 heard nothing" --dry-run`,
+  )
+  .action(async (plan: string, trial: string[], options) =>
+    endWith((await import('./log.ts')).log(plan, trial, { ...options, ...program.opts() })),
+  );
+
+program
+  .command('checkcode')
+  .description('the plan check of a plan, and how it is spelled by voice')
+  .argument('<plan>', 'a plan file; - reads standard input')
+  .option('--json', 'as JSON')
+  .addHelpText('after', '\nExample:\n  readback checkcode plan.yaml')
+  .action(async (plan: string, options) =>
+    endWith((await import('./checkcode.ts')).checkcode(plan, { ...options, ...program.opts() })),
+  );
+
+program
+  .command('verify')
+  .description('which revision somebody holds, by the plan check they read out')
+  .argument('<code>', 'as heard: N5L3, n5-l3 or "November Five Lima Three"')
+  .argument('<plan...>', 'plans kept of each revision; of a folder, all its .yaml files')
+  .option('--json', 'as JSON')
+  .addHelpText(
+    'after',
+    `
+The newest revision is the one that should be held. A check that differs from a
+kept one by one character, or by two exchanged, is told as near: ask again.
+
+Exit status: 0 the newest revision; 1 an older one, a near one or none.
+
+Examples:
+  readback verify N5L3 plan.yaml plan-r2.yaml
+  readback verify "November Five Lima Three" kept-plans/`,
+  )
+  .action(async (code: string, plans: string[], options) =>
+    endWith((await import('./verify.ts')).verify(code, plans, { ...options, ...program.opts() })),
+  );
+
+program
   .command('explain')
   .description('a rule: what it looks for, why, its source, how to mend it; without a rule, all of them')
   .argument('[rule]', 'such as offset/unusual')
@@ -163,6 +223,53 @@ program
     '\nExample:\n  readback schema --out plan.schema.json\nand as the first line of a plan:\n  # yaml-language-server: $schema=./plan.schema.json',
   )
   .action(async (options) => endWith((await import('./schema.ts')).schema(options)));
+
+program
+  .command('times')
+  .description('coming check-ins in local time and UTC, whose turn it is, the longest silence of each member')
+  .argument('<plan>', 'a plan file; - reads standard input')
+  .option('--days <number>', 'how many days', '14')
+  .option('--from <date>', 'the first day, instead of today or the day the plan takes effect')
+  .option('--member <id>', 'one member alone')
+  .option('--json', 'as JSON')
+  .option('--stdin-filename <name>', 'what to call standard input', 'standard input')
+  .addOption(today)
+  .addHelpText(
+    'after',
+    '\nExamples:\n  readback times plan.yaml\n  readback times plan.yaml --days 3 --member inez\n  readback times plan.yaml --from 2027-03-13 --days 2',
+  )
+  .action(async (plan: string, options) =>
+    endWith((await import('./times.ts')).times(plan, { ...options, ...program.opts() })),
+  );
+
+program
+  .command('outages')
+  .description('what is lost, and who is cut off, when one thing fails, or two')
+  .argument('<plan>', 'a plan file; - reads standard input')
+  .option('--two', 'what two failures at once do as well')
+  .option('--json', 'as JSON')
+  .option('--stdin-filename <name>', 'what to call standard input', 'standard input')
+  .addOption(today)
+  .addHelpText('after', '\nExamples:\n  readback outages plan.yaml\n  readback outages plan.yaml --two')
+  .action(async (plan: string, options) =>
+    endWith((await import('./outages.ts')).outages(plan, { ...options, ...program.opts() })),
+  );
+
+program
+  .command('airtime')
+  .description('packet: how long a message takes over each route, and how much the window holds')
+  .argument('<plan>', 'a plan file; - reads standard input')
+  .option('--characters <number>', 'length of the message', '500')
+  .option('--json', 'as JSON')
+  .option('--stdin-filename <name>', 'what to call standard input', 'standard input')
+  .addOption(today)
+  .addHelpText(
+    'after',
+    '\nExamples:\n  readback airtime plan.yaml\n  readback airtime plan.yaml --characters 160',
+  )
+  .action(async (plan: string, options) =>
+    endWith((await import('./airtime.ts')).airtime(plan, { ...options, ...program.opts() })),
+  );
 
 program.parseAsync().catch((error: unknown) => {
   if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2;

@@ -2,6 +2,7 @@
 import { createColors } from 'picocolors';
 import { loadGround } from '../consequences/load-ground.ts';
 import { type PathEnd, pathsOf, type RadioPath } from '../consequences/paths.ts';
+import { type TrialErrors, trialErrors } from '../consequences/trial-errors.ts';
 import { Refusal } from '../findings/refusal.ts';
 import type { Plan } from '../plan/model.ts';
 import { formatDistance } from '../radio/format-quantity.ts';
@@ -14,6 +15,7 @@ export interface PathsOptions {
   readonly from?: string;
   readonly to?: string;
   readonly json?: true;
+  readonly trials?: true;
   readonly stdinFilename: string;
   readonly today?: string;
   readonly color?: boolean;
@@ -25,7 +27,22 @@ const caution =
 
 export async function paths(file: string, options: PathsOptions): Promise<ExitStatus> {
   const { plan, consequences, read } = await wholePlan(file, options);
-  const all = pathsOf(plan, consequences, await loadGround(plan, read));
+  const ground = await loadGround(plan, read);
+  if (options.trials) {
+    const errors = trialErrors(plan, consequences, ground);
+    if (errors.beside.length === 0)
+      throw new Refusal(
+        'No trial of this plan can be held against a prediction.',
+        '`readback log` adds one.',
+      );
+    process.stdout.write(
+      options.json
+        ? `${JSON.stringify(trialsJson(file, plan, errors), null, 2)}\n`
+        : trialTable(plan, errors, options),
+    );
+    return 0;
+  }
+  const all = pathsOf(plan, consequences, ground);
   const found = all.filter(({ from, to }) => matches(from, options.from) && matches(to, options.to));
   if (found.length === 0) {
     throw new Refusal(
@@ -77,6 +94,52 @@ function table(plan: Plan, found: readonly RadioPath[], options: PathsOptions): 
     return [bold(heading) + dim(members.length > 0 ? `  ${members.join(', ')}` : ''), ...lines].join('\n');
   });
   return `${blocks.join('\n\n')}\n\n${dim(caution)}\n`;
+}
+
+/** Each trial beside its prediction; then, for each kind of radio, what the group's own trials say. */
+function trialTable(
+  plan: Plan,
+  { beside, radios, withoutPrediction }: TrialErrors,
+  options: PathsOptions,
+): string {
+  const { bold, dim } = createColors(hasColour(process.stdout, options));
+  const lines = beside.map(({ trial, radio, path }) => {
+    const { prediction } = path;
+    const figures = prediction.ok
+      ? `${signed(prediction.worse.marginDb).padStart(4)} dB ±${String(Math.round(prediction.worse.spreadDb)).padEnd(2)} ${prediction.worse.verdict.padEnd(8)}`
+      : prediction.reason;
+    const where = `${plan.places.get(trial.from)?.name ?? trial.from} to ${endName(plan, path.to).split(',')[0]}, ${radio}`;
+    return `  ${trial.date}  ${where}\n    predicted ${figures}  heard ${bold(trial.heard)}${trial.report === undefined ? '' : dim(` (${trial.report})`)}`;
+  });
+  const fits = radios.map(({ radio, fit }) => {
+    const spread = fit.spreadFitted ? `spread ${fit.spreadDb.toFixed(1)} dB` : `too few for a spread`;
+    return `  ${radio}: ${fit.trials} ${fit.trials === 1 ? 'trial' : 'trials'}, mean error ${signed(fit.meanErrorDb)} dB, ${spread}; offered correction ${signed(fit.offeredDb)} dB`;
+  });
+  const left =
+    withoutPrediction.length === 0
+      ? ''
+      : `\n${withoutPrediction.length} without a prediction: they name no radio, channel or known place.\n`;
+  return `${bold('Trials beside their predictions')}\n${lines.join('\n')}\n\n${bold('By kind of radio')}\n${fits.join('\n')}\n${left}\n${dim(offer)}\n`;
+}
+
+const offer =
+  'A correction is offered, never applied: it may stand for an antenna gain, a height or a\n' +
+  'noise level that the plan has wrong. Change that in the plan if the cause is known.';
+
+function trialsJson(file: string, plan: Plan, { beside, radios, withoutPrediction }: TrialErrors): object {
+  return {
+    plan: file,
+    revision: plan.revision,
+    trials: beside.map(({ trial, index, radio, path }) => ({
+      index,
+      date: trial.date,
+      radio,
+      heard: trial.heard,
+      predicted: pathJson(path),
+    })),
+    radios: radios.map(({ radio, fit }) => ({ radio, ...fit })),
+    withoutPrediction,
+  };
 }
 
 function endName(plan: Plan, end: PathEnd): string {
