@@ -19,9 +19,9 @@ import {
 import { wavelengthM } from './free-space.ts';
 
 /** By how much reflection from the ground raises power density. */
-export const reflectionFactors = { none: 1, usual: 2.56, perfect: 4 } as const;
+const reflectionFactors = { none: 1, usual: 2.56, perfect: 4 } as const;
 
-export type Reflection = keyof typeof reflectionFactors;
+type Reflection = keyof typeof reflectionFactors;
 
 /** Average over peak power while the key is down, by what is sent; Supplement B of Bulletin 65, table 2. */
 export const dutyFactors = {

@@ -25,7 +25,7 @@ const manMade: Readonly<Record<NoisePlace, NoiseRow>> = {
 const galactic = { c: 52, d: 23 };
 
 /** 10 log(k T0), T0 = 290 K, dBm in one hertz. */
-export const thermalNoiseDbmHz = dbOfRatio(1.380_649e-23 * 290 * 1000);
+const thermalNoiseDbmHz = dbOfRatio(1.380_649e-23 * 290 * 1000);
 
 /** Median man-made noise figure Fam, dB. */
 export function manMadeNoiseDb(place: NoisePlace, frequencyHz: number): number {

@@ -11,8 +11,8 @@ import { type SampleLayout, samplesOfBlock } from './tiff-block.ts';
 import { readTiffDirectory, type TiffDirectory } from './tiff-directory.ts';
 
 /** Largest file and image read. 40 million samples are a one-arc-second tile three times over. */
-export const largestFileBytes = 256 * 1024 * 1024;
-export const largestGridSamples = 40_000_000;
+const largestFileBytes = 256 * 1024 * 1024;
+const largestGridSamples = 40_000_000;
 
 const cutDown = 'Cut it down to the area of the plan with a GIS program.';
 

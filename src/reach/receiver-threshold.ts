@@ -38,7 +38,7 @@ export interface ReceiverThreshold {
 }
 
 /** 0.25 microvolt, what FM receivers of this kind are commonly rated for 12 dB SINAD (common practice). */
-export const usualSensitivityDbm = -119;
+const usualSensitivityDbm = -119;
 
 /**
  * Carrier over noise at the discriminator for 12 dB SINAD, for 20 dB of quieting, and the bandwidth of the noise, by channel width. Wide: a

@@ -8,7 +8,7 @@
  */
 export type Verdict = 'solid' | 'likely' | 'doubtful' | 'no';
 
-export const verdictBounds = { solid: 0.95, likely: 0.75, doubtful: 0.25 } as const;
+const verdictBounds = { solid: 0.95, likely: 0.75, doubtful: 0.25 } as const;
 
 export function verdictOf(probability: number): Verdict {
   if (probability >= verdictBounds.solid) return 'solid';

@@ -10,7 +10,7 @@
 export const offPathFactor = 0.6;
 
 /** Steeper than this either way (45 degrees) is climbing, not walking; this program's choice. */
-export const steepestWalkedSlope = 1;
+const steepestWalkedSlope = 1;
 
 /** Tobler's walking speed on a path, km/h: 6 on a gentle descent of 1 in 20, 5 on the level. */
 export function toblerKmh(slope: number): number {

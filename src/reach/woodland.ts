@@ -38,7 +38,7 @@ export function specificAttenuationDb(frequencyHz: number): number {
 }
 
 /** The deepest stretch of wood that is assumed along a path leaving at a shallow angle, m; an assumption of this program. */
-export const deepestStretchM = 200;
+const deepestStretchM = 200;
 
 /**
  * How far a path runs under trees before it comes out at their tops: their height above the antenna over the sine of the angle at which
