@@ -59,6 +59,8 @@ program
   .argument('<plan>', 'a plan file; - reads standard input')
   .option('--out <dir>', 'where to write')
   .option('--templates <dir>', 'a folder whose templates replace those of the same name')
+  .option('--packs', 'a folder for each member as well, with card and worksheets')
+  .option('--test-sheet', 'a sheet as well that measures how far your printer sets back from front')
   .option('--json', 'the manifest as JSON')
   .option('--stdin-filename <name>', 'what to call standard input', 'plan.yaml')
   .addOption(today)
