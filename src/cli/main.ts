@@ -91,6 +91,28 @@ program
   );
 
 program
+  .command('ground')
+  .description('the nearest ground from which a path closes, by walking time')
+  .argument('<plan>', 'a plan file; - reads standard input')
+  .requiredOption('--from <place>', 'where they are')
+  .requiredOption('--to <station>', 'a repeater, mailbox, digipeater, member or place')
+  .option('--radio <radio>', 'the kind of radio they carry; else a hand-held that may be used')
+  .option('--channel <slot>', 'the slot; else the first that leads there')
+  .option('--chance <percent>', 'how sure it must be', '90')
+  .option('--within <time>', 'how long they would walk', '2 h')
+  .option('--on-paths', 'reckon with paths to walk on')
+  .option('--json', 'as JSON')
+  .option('--stdin-filename <name>', 'what to call standard input', 'plan.yaml')
+  .addOption(today)
+  .addHelpText(
+    'after',
+    '\nExamples:\n  readback ground plan.yaml --from trailhead --to gap\n  readback ground plan.yaml --from shelter --to ward --channel 3 --within 45min',
+  )
+  .action(async (plan: string, options) =>
+    endWith((await import('./ground.ts')).ground(plan, { ...options, ...program.opts() })),
+  );
+
+program
   .command('exposure')
   .description('radio-frequency exposure: the distance to keep from each antenna')
   .argument('<plan>', 'a plan file; - reads standard input')

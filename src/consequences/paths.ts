@@ -113,7 +113,7 @@ const noiseAt: Readonly<Record<Place['kind'], NoisePlace>> = {
   field: 'rural',
 };
 
-function stationAt(
+export function stationAt(
   plan: Plan,
   consequences: Consequences,
   end: PathEnd,

@@ -1,0 +1,94 @@
+/** Where to walk, or how high to raise an antenna, so that a path of a plan closes with the chance wanted. */
+import type { Plan } from '../plan/model.ts';
+import { antennaRise } from '../reach/antenna-rise.ts';
+import { heightAt } from '../reach/grid.ts';
+import type { LinkBudget } from '../reach/link-budget.ts';
+import { type GroundAnswer, nearestGround } from '../reach/nearest-ground.ts';
+import { reversed } from '../reach/path-prediction.ts';
+import type { Consequences } from './consequences.ts';
+import { type Ground, type RadioPath, radioPath, stationAt, type Wanted } from './paths.ts';
+
+export interface GroundWish {
+  readonly path: Wanted;
+  /** Chance wanted, 0 … 1. */
+  readonly chance: number;
+  readonly mostWalkS: number;
+  readonly onPaths: boolean;
+  readonly count: number;
+}
+
+export interface GroundFound {
+  readonly path: RadioPath;
+  /** Budget of the worse direction from where they stand. */
+  readonly worse: LinkBudget;
+  readonly answer: GroundAnswer;
+  /** The least height of their antenna above the ground that would do where they stand; undefined if none up to {@link highestM}. */
+  readonly raisedToM?: number;
+}
+
+/** A wire over a branch or a pole lashed to a pack frame; more is a mast. */
+export const highestM = 10;
+
+export type GroundOutcome =
+  | ({ readonly ok: true } & GroundFound)
+  | { readonly ok: false; readonly reason: string };
+
+export function groundSearch(
+  plan: Plan,
+  consequences: Consequences,
+  ground: Ground,
+  wish: GroundWish,
+): GroundOutcome {
+  const path = radioPath(plan, consequences, ground, wish.path);
+  const { prediction } = path;
+  if (!prediction.ok) return { ok: false, reason: prediction.reason };
+  const [from, to] = [plan.places.get(wish.path.from.place), plan.places.get(wish.path.to.place)];
+  const on = consequences.channels.get(wish.path.slot);
+  if (!from || !to || !on) return { ok: false, reason: 'The places or the channel are not in the plan.' };
+  const grid = ground.terrain.grids.find((each) => heightAt(each, from.at) !== undefined);
+  if (!grid) return { ok: false, reason: `No elevation file covers ${from.name}.` };
+
+  const walker = stationAt(plan, consequences, wish.path.from, wish.path.members, on);
+  const station = stationAt(plan, consequences, wish.path.to, [], on);
+  const { worse } = prediction;
+  const spent = worse.parts
+    .filter(({ what }) => what === 'free space' || what === 'diffraction')
+    .reduce((sum, { db }) => sum - db, 0);
+  const answer = nearestGround({
+    grid,
+    from: from.at,
+    station: {
+      position: to.at,
+      antennaM: station.antenna.heightM,
+      ...(to.elevationM !== undefined && { elevationM: to.elevationM }),
+    },
+    cellAntennaM: walker.antenna.heightM,
+    frequencyHz: on.transmitHz ?? on.receiveHz,
+    greatestLossDb: worse.marginDb + spent,
+    spreadDb: worse.spreadDb,
+    wanted: wish.chance,
+    mostWalkS: wish.mostWalkS,
+    isOnPath: wish.onPaths,
+    count: wish.count,
+  });
+  const outward = prediction.there === worse;
+  const sender = outward ? walker : station;
+  const { profile } = path;
+  const raised =
+    profile && sender.powerW !== undefined
+      ? antennaRise(
+          {
+            profile: outward ? profile : reversed(profile),
+            frequencyHz: outward ? (on.transmitHz ?? on.receiveHz) : on.receiveHz,
+            service: on.mode === 'packet' ? 'packet-1200' : 'fm-voice',
+            widthHz: on.spacingHz,
+            transmitter: { ...sender, powerW: sender.powerW },
+            receiver: outward ? station : walker,
+          },
+          outward ? 'transmitter' : 'receiver',
+          wish.chance,
+          highestM,
+        )
+      : undefined;
+  return { ok: true, path, worse, answer, ...(raised && { raisedToM: raised.heightM }) };
+}
