@@ -96,11 +96,15 @@ test.each([
 );
 
 test('a set that cannot hear while it sends is not disturbed by a product of its own', () => {
-  const digipeater = station('D', 145_010_000, 145_010_000);
-  // 2 × 145.010 - 145.010 is no product; 2A - D = 145.010 needs A = 145.010.
-  const partner = station('E', 145_310_000, 144_710_000);
-  expect(told(twoSignalProducts(site(digipeater, partner), 2, 1))).toEqual([
-    '2 × 145.010 (D) - 145.310 (E) = 144710000 on E',
+  const member = { key: 'M', attended: true, simplex: true };
+  const calling = station('M', 146_340_000, 146_940_000, member);
+  const listening = station('M', 146_550_000, 146_550_000, member);
+  const repeater = station('R', 146_130_000, 146_730_000);
+  // 2 × 146.340 - 146.130 = 146.550, heard by another set on that channel alone.
+  expect(told(twoSignalProducts(site(calling, listening, repeater), 2, 1))).toEqual([]);
+  const other = station('N', 147_540_000, 146_550_000, { key: 'N', simplex: true, attended: true });
+  expect(told(twoSignalProducts(site(calling, listening, repeater, other), 2, 1))).toEqual([
+    '2 × 146.340 (M) - 146.130 (R) = 146550000 on N',
   ]);
 });
 
