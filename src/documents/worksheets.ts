@@ -2,6 +2,7 @@
  * Entry worksheets: for each kind of radio every value to key in, in the order of that radio's menu, with
  * boxes for *entered* and *read back*. What is the same on every channel is said once, above.
  */
+import { entryEffort } from '../audit/entry-effort.ts';
 import type { Consequences } from '../consequences/consequences.ts';
 import { type Entry, entriesOf } from '../consequences/entries.ts';
 import type { EntryField, Plan, Radio } from '../plan/model.ts';
@@ -28,6 +29,15 @@ export interface WorksheetData {
   /** The channels, three to a row of the sheet, each row filled up with empty places. */
   readonly rows: readonly { readonly places: readonly (WorksheetChannel | { readonly empty: true })[] }[];
   readonly count: number;
+  /** How long entering takes by this menu, an estimate. */
+  readonly effort: WorksheetEffort;
+}
+
+export interface WorksheetEffort {
+  readonly minutes: number;
+  readonly keys: number;
+  /** An order of slots that saves a twentieth of the keys or more; null where none does. */
+  readonly better: { readonly slots: string; readonly saved: number } | null;
 }
 
 export interface WorksheetChannel {
@@ -109,6 +119,17 @@ function worksheet(
     ),
     rows: inThrees(channels),
     count: channels.length,
+    effort: effortOf(radio, entries),
+  };
+}
+
+function effortOf(radio: Radio, entries: readonly Entry[]): WorksheetEffort {
+  const { keys, durationS, best } = entryEffort(radio, entries);
+  const saved = keys - best.keys;
+  return {
+    minutes: Math.max(1, Math.round(durationS / 60)),
+    keys,
+    better: saved * 20 < keys ? null : { slots: best.slots.join(', '), saved },
   };
 }
 
