@@ -1,5 +1,5 @@
 /**
- * Compiles the program into out/.program: one file for each command, with what they share apart, so that a
+ * Compiles the program into out/.program, or the folder named: one file for each command, with what they share apart, so that a
  * command loads what it needs and nothing else. Small libraries that every command needs are taken in
  * (starting from one file is what makes `check` quick); the heavy ones stay packages and are imported by the
  * commands that use them, pdfkit because it cannot be bundled at all.
@@ -11,10 +11,11 @@ const { version, dependencies } = JSON.parse(await readFile('package.json', 'utf
 const takenIn = new Set(['commander', 'picocolors', 'string-width', 'yaml', 'zod']);
 const workers = (await readdir('src/cli')).filter((name) => name.endsWith('-worker.ts'));
 
-await rm('out/.program', { recursive: true, force: true });
+const outdir = process.argv[2] ?? 'out/.program';
+await rm(outdir, { recursive: true, force: true });
 await build({
   entryPoints: ['src/cli/main.ts', ...workers.map((name) => `src/cli/${name}`)],
-  outdir: 'out/.program',
+  outdir,
   bundle: true,
   splitting: true,
   format: 'esm',
@@ -29,4 +30,4 @@ await build({
   banner: { js: "import{createRequire as __createRequire}from'node:module';const require=__createRequire(import.meta.url);" },
   logLevel: 'warning',
 });
-await chmod('out/.program/main.js', 0o755);
+await chmod(`${outdir}/main.js`, 0o755);

@@ -7,11 +7,15 @@ import { Refusal } from '../findings/refusal.ts';
 /** 0 nothing wrong; 1 findings, or an audit that differs; 2 the work could not be done. */
 export type ExitStatus = 0 | 1 | 2;
 
-// A reader such as `head` may close the pipe early: that is no error of ours or theirs.
 for (const stream of [process.stdout, process.stderr]) {
   stream.on('error', (error: NodeJS.ErrnoException) => {
+    // A reader such as `head` may close the pipe early: that is no error of ours or theirs.
     if (error.code === 'EPIPE') process.exit(process.exitCode ?? 0);
-    throw error;
+    if (stream === process.stdout) {
+      const what = error.code === 'ENOSPC' ? 'there is no room left for it' : error.message;
+      process.stderr.write(`readback: The result could not be written: ${what}.\n`);
+    }
+    process.exit(2);
   });
 }
 process.on('SIGINT', () => process.exit(130));

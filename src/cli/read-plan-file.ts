@@ -16,7 +16,8 @@ export interface PlanFile {
 
 /** @param path a file, or `-` for standard input, which findings then call `stdinName` */
 export async function readPlanFile(path: string, stdinName: string): Promise<PlanFile> {
-  const bytes = path === '-' ? await readAll(process.stdin) : await readWhole(path);
+  const bytes =
+    path === '-' ? await readAll(process.stdin, 'standard input', largestPlanBytes) : await readWhole(path);
   const name = path === '-' ? stdinName : path;
   const stem =
     basename(name)
@@ -62,7 +63,9 @@ async function readWhole(path: string, largestBytes = largestPlanBytes, name = p
             `${name} holds ${Math.ceil(found.size / 1024 / 1024)} MB; at most ${largestBytes / 1024 / 1024} MB are read.`,
           );
     }
-    return await file.readFile();
+    if (found.isFile()) return await file.readFile();
+    // A pipe or a device has no size to ask beforehand, and may have no end.
+    return await readAll(file.createReadStream({ autoClose: false }), name, largestBytes);
   } catch (error) {
     throw error instanceof Refusal ? error : unreadable(name, error as NodeJS.ErrnoException);
   } finally {
@@ -70,12 +73,16 @@ async function readWhole(path: string, largestBytes = largestPlanBytes, name = p
   }
 }
 
-async function readAll(stream: NodeJS.ReadStream): Promise<Uint8Array> {
+async function readAll(
+  stream: AsyncIterable<unknown>,
+  name: string,
+  largestBytes: number,
+): Promise<Uint8Array> {
   const chunks: Buffer[] = [];
   let size = 0;
   for await (const chunk of stream) {
     size += (chunk as Buffer).length;
-    if (size > largestPlanBytes) throw tooLarge('standard input', size);
+    if (size > largestBytes) throw tooLarge(name, size);
     chunks.push(chunk as Buffer);
   }
   return Buffer.concat(chunks);

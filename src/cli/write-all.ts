@@ -8,7 +8,7 @@
  * `.readback-ready` still says what was decided. Of old files, only those that the last manifest names are
  * removed, so a folder may hold other things.
  */
-import { mkdir, open, readFile, rename, rm, stat } from 'node:fs/promises';
+import { lstat, mkdir, open, readFile, realpath, rename, rm } from 'node:fs/promises';
 import { dirname, join, resolve, sep } from 'node:path';
 import { Refusal } from '../findings/refusal.ts';
 
@@ -30,6 +30,7 @@ export async function writeAll(folder: string, files: ReadonlyMap<string, Uint8A
     await mkdir(folder, { recursive: true });
     await finish(folder);
     await rm(stage, { recursive: true, force: true });
+    for (const path of files.keys()) await clearWay(folder, path);
     for (const [path, bytes] of files) await writeFlushed(join(stage, path), bytes);
     const kept = new Set(files.keys());
     const remove = (await namedByManifest(folder)).filter((path) => !kept.has(path));
@@ -48,17 +49,62 @@ export async function writeAll(folder: string, files: ReadonlyMap<string, Uint8A
 /** Moves what was decided into place; does nothing where nothing was. May be interrupted and run again. */
 async function finish(folder: string): Promise<void> {
   const ready = join(folder, decided);
-  const text = await readFile(join(ready, agenda), 'utf8').catch(() => undefined);
-  if (text === undefined) return;
-  const { move, remove } = JSON.parse(text) as Agenda;
+  const { move, remove } = await readAgenda(folder);
   for (const path of move) {
     const from = join(ready, path);
-    if ((await stat(from).catch(() => undefined)) === undefined) continue; // moved before an interruption
+    if ((await lstat(from).catch(() => undefined)) === undefined) continue; // moved before an interruption
     await mkdir(dirname(join(folder, path)), { recursive: true });
     await rename(from, join(folder, path));
   }
-  for (const path of remove) await rm(join(folder, path), { force: true });
+  for (const path of remove) {
+    const found = await lstat(join(folder, path)).catch(() => undefined);
+    // Only files and links are ours; a folder of that name is somebody's.
+    if (found !== undefined && !found.isDirectory()) await rm(join(folder, path), { force: true });
+  }
   await rm(ready, { recursive: true, force: true });
+}
+
+/** What an earlier build decided and did not finish. An agenda that is not one was not written by us. */
+async function readAgenda(folder: string): Promise<Agenda> {
+  const text = await readFile(join(folder, decided, agenda), 'utf8').catch(() => '{}');
+  try {
+    const { move, remove } = JSON.parse(text) as { move?: unknown; remove?: unknown };
+    return { move: await inside(folder, move), remove: await inside(folder, remove) };
+  } catch {
+    return { move: [], remove: [] };
+  }
+}
+
+/** The paths of a list that lie in the folder, in truth and not by way of a link that leads out of it. */
+async function inside(folder: string, paths: unknown): Promise<string[]> {
+  const kept: string[] = [];
+  const root = await realpath(folder);
+  for (const path of Array.isArray(paths) ? paths : []) {
+    if (typeof path !== 'string' || path === '' || path.includes('\0')) continue;
+    const target = resolve(root, path);
+    if (!target.startsWith(root + sep)) continue;
+    const parent = await realpath(dirname(target)).catch(() => dirname(target));
+    if (parent === root || parent.startsWith(root + sep)) kept.push(path);
+  }
+  return kept;
+}
+
+/** Refuses while nothing is written yet where a folder, a file or a link stands in a document's way. */
+async function clearWay(folder: string, path: string): Promise<void> {
+  const found = await lstat(join(folder, path)).catch(() => undefined);
+  if (found?.isDirectory()) throw inTheWay(join(folder, path), 'a folder of that name exists');
+  let way = folder;
+  for (const step of path.split('/').slice(0, -1)) {
+    way = join(way, step);
+    const there = await lstat(way).catch(() => undefined);
+    if (there?.isSymbolicLink())
+      throw inTheWay(way, 'it is a link, and documents are not written through links');
+    if (there !== undefined && !there.isDirectory()) throw inTheWay(way, 'a file of that name exists');
+  }
+}
+
+function inTheWay(path: string, why: string): Refusal {
+  return new Refusal(`${path} is in the way: ${why}.`, 'Move it, or name another folder with --out.');
 }
 
 async function writeFlushed(path: string, bytes: Uint8Array): Promise<void> {
@@ -74,13 +120,12 @@ async function writeFlushed(path: string, bytes: Uint8Array): Promise<void> {
 
 /** Paths that the folder's last manifest names, and none outside the folder whatever it says. */
 async function namedByManifest(folder: string): Promise<string[]> {
-  const text = await readFile(join(folder, manifestName), 'utf8').catch(() => undefined);
-  if (text === undefined) return [];
+  const text = await readFile(join(folder, manifestName), 'utf8').catch(() => '{}');
   try {
     const { files } = JSON.parse(text) as { files?: { path?: unknown }[] };
-    const root = resolve(folder) + sep;
-    return (files ?? []).flatMap(({ path }) =>
-      typeof path === 'string' && resolve(folder, path).startsWith(root) ? [path] : [],
+    return await inside(
+      folder,
+      (files ?? []).map((entry) => entry.path),
     );
   } catch {
     return [];

@@ -105,7 +105,7 @@ describe('whatever is read', () => {
   const bytesOf = (text: string) => new TextEncoder().encode(text);
 
   test('any bytes', () => {
-    fc.assert(fc.property(fc.uint8Array({ maxLength: 400 }), examine), { numRuns: 500 });
+    fc.assert(fc.property(fc.uint8Array({ maxLength: 400 }), examine), { numRuns: 150 });
   });
 
   test('any text made of the marks of YAML', () => {
@@ -153,7 +153,7 @@ describe('whatever is read', () => {
     );
     fc.assert(
       fc.property(fc.array(mark, { maxLength: 40 }), (marks) => examine(bytesOf(marks.join('')))),
-      { numRuns: 1500 },
+      { numRuns: 500 },
     );
   });
 
@@ -178,7 +178,7 @@ describe('whatever is read', () => {
         }
         examine(bytesOf(text));
       }),
-      { numRuns: 300 },
+      { numRuns: 100 },
     );
   });
 
@@ -208,7 +208,7 @@ describe('whatever is read', () => {
         if (value?.index === undefined) return;
         examine(bytesOf(demo.slice(0, value.index) + written + demo.slice(value.index + value[0].length)));
       }),
-      { numRuns: 500 },
+      { numRuns: 150 },
     );
   });
 });
