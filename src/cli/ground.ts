@@ -3,8 +3,7 @@ import { createColors } from 'picocolors';
 import type { Consequences } from '../consequences/consequences.ts';
 import { type GroundFound, groundSearch, highestM } from '../consequences/ground-search.ts';
 import { loadGround } from '../consequences/load-ground.ts';
-import type { PathEnd, Wanted } from '../consequences/paths.ts';
-import { nearest } from '../findings/nearest.ts';
+import type { Wanted } from '../consequences/paths.ts';
 import { Refusal } from '../findings/refusal.ts';
 import type { Plan } from '../plan/model.ts';
 import { formatDistance } from '../radio/format-quantity.ts';
@@ -13,6 +12,7 @@ import { maidenhead } from '../reach/maidenhead.ts';
 import type { Spot } from '../reach/nearest-ground.ts';
 import { formatPosition } from '../reach/position.ts';
 import type { ExitStatus } from './end-with.ts';
+import { endOfPlan, pathFor, unknownId } from './path-for.ts';
 import { hasColour } from './terminal.ts';
 import { wholePlan } from './whole-plan.ts';
 
@@ -57,82 +57,11 @@ export async function ground(file: string, options: GroundOptions): Promise<Exit
 
 function wantedPath(plan: Plan, consequences: Consequences, options: GroundOptions): Wanted {
   const place = plan.places.get(options.from);
-  if (!place) throw unknown('place', options.from, plan.places.keys());
-  const to = endOf(plan, options.to);
-  if (!to)
-    throw unknown('station, member or place', options.to, [
-      ...plan.repeaters.keys(),
-      ...plan.mailboxes.keys(),
-      ...plan.digipeaters.keys(),
-      ...plan.members.keys(),
-      ...plan.places.keys(),
-    ]);
-  const slots = options.channel === undefined ? slotsTo(plan, consequences, to) : [Number(options.channel)];
-  const tried = slots.flatMap((slot) =>
-    [...plan.radios.keys()]
-      .filter((radio) => options.radio === undefined || radio === options.radio)
-      .flatMap((radio) => {
-        const members = consequences
-          .holdersOf(radio)
-          .filter((member) => consequences.use(member, radio, slot)?.may === 'transmit');
-        return members.length === 0
-          ? []
-          : [{ slot, radio, members, power: plan.radios.get(radio)?.antenna.carried === 'mast' }];
-      }),
-  );
-  // Whoever walks carries a hand-held; a radio at a mast stays where it is.
-  const found =
-    tried.find(({ radio }) =>
-      ['hand', 'chest', 'belt', undefined].includes(plan.radios.get(radio)?.antenna.carried),
-    ) ?? tried[0];
-  if (!found) {
-    throw new Refusal(
-      `Nobody in this plan may transmit ${options.radio === undefined ? '' : `with ${options.radio} `}on a channel that leads to ${options.to}.`,
-      'Name the channel with --channel and the radio with --radio.',
-    );
-  }
-  const end: PathEnd = to.kind === 'member' ? { ...to, radio: found.radio } : to;
-  if (end.place === place.id) throw new Refusal(`${options.to} stands at ${place.name} itself.`);
-  return {
-    from: { kind: 'member', place: place.id, radio: found.radio },
-    to: end,
-    slot: found.slot,
-    members: found.members,
-  };
-}
-
-function endOf(plan: Plan, id: string): PathEnd | undefined {
-  for (const [kind, stations] of [
-    ['repeater', plan.repeaters],
-    ['mailbox', plan.mailboxes],
-    ['digipeater', plan.digipeaters],
-  ] as const) {
-    const station = stations.get(id);
-    if (station) {
-      if (station.place === undefined)
-        throw new Refusal(`The plan does not say where ${station.name} stands.`, 'Give it a place.');
-      return { kind, id, place: station.place };
-    }
-  }
-  const member = plan.members.get(id);
-  if (member && member.at === undefined)
-    throw new Refusal(
-      `The plan does not say where ${member.name} usually is.`,
-      'Give them a place with `at`.',
-    );
-  const place = member?.at ?? (plan.places.has(id) ? id : undefined);
-  return place === undefined ? undefined : { kind: 'member', place, radio: '' };
-}
-
-function slotsTo(plan: Plan, consequences: Consequences, to: PathEnd): readonly number[] {
-  return [...consequences.channels.values()]
-    .filter(({ repeater, mode, slot, transmitHz }) => {
-      if (to.kind === 'repeater') return repeater?.id === to.id;
-      if (to.kind === 'mailbox') return plan.mailboxes.get(to.id)?.channel === slot;
-      if (to.kind === 'digipeater') return plan.digipeaters.get(to.id)?.channel === slot;
-      return repeater === undefined && mode !== 'packet' && transmitHz !== undefined;
-    })
-    .map(({ slot }) => slot);
+  if (!place) throw unknownId('place', options.from, plan.places.keys());
+  const { radio, slot, members } = pathFor(plan, consequences, options.to, options);
+  const to = endOfPlan(plan, options.to, radio);
+  if (to.place === place.id) throw new Refusal(`${options.to} stands at ${place.name} itself.`);
+  return { from: { kind: 'member', place: place.id, radio }, to, slot, members };
 }
 
 function text(
@@ -234,14 +163,6 @@ function duration(written: string): number {
   if (!reading.ok || reading.value <= 0 || reading.value > 86_400)
     throw new Refusal(`--within ${written} is no time to walk.`, 'Write it like 90 min or 2 h.');
   return reading.value;
-}
-
-function unknown(noun: string, id: string, known: Iterable<string>): Refusal {
-  const near = nearest(id, known);
-  return new Refusal(
-    `There is no ${noun} ${id} in this plan.`,
-    near ? `Did you mean ${near}?` : 'Ids are those of the plan file.',
-  );
 }
 
 function asJson({ path, worse, answer, raisedToM }: GroundFound, chance: number): object {

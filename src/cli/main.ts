@@ -113,6 +113,25 @@ program
   );
 
 program
+  .command('reach')
+  .description('the margin to a station at every cell of the ground, as GeoTIFF and as a chart')
+  .argument('<plan>', 'a plan file; - reads standard input')
+  .requiredOption('--station <id>', 'a repeater, mailbox, digipeater, member or place')
+  .option('--radio <radio>', 'the kind of radio carried; else a hand-held that may be used')
+  .option('--channel <slot>', 'the slot; else the first that leads there')
+  .option('--out <dir>', 'where to write; else out/<plan name>/reach')
+  .option('--json', 'what was reckoned, as JSON')
+  .option('--stdin-filename <name>', 'what to call standard input', 'plan.yaml')
+  .addOption(today)
+  .addHelpText(
+    'after',
+    '\nExamples:\n  readback reach plan.yaml --station gap\n  readback reach plan.yaml --station home --radio mobile --out charts',
+  )
+  .action(async (plan: string, options) =>
+    endWith((await import('./reach.ts')).reach(plan, { ...options, ...program.opts() })),
+  );
+
+program
   .command('exposure')
   .description('radio-frequency exposure: the distance to keep from each antenna')
   .argument('<plan>', 'a plan file; - reads standard input')
