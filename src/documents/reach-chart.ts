@@ -2,7 +2,6 @@
  * The chart of where a station is reached: the shaded ground as a picture, and over it, as an SVG drawing, the
  * places, the station, a scale bar, north, a legend of the textures and the caution. It reads in grey.
  */
-import { Buffer } from 'node:buffer';
 import { writePng } from '../reach/png.ts';
 import type { Position } from '../reach/position.ts';
 import { type ReachPictureInput, reachPicture } from '../reach/reach-picture.ts';
