@@ -1,3 +1,5 @@
+import { serviceById } from '../../regulations/law.ts';
+import { repeaterServices } from '../planned-signals.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** Most repeaters want a tone; one entered without it stays silent to every call. */
@@ -15,14 +17,18 @@ repeaters:
   good: `
 repeaters:
   gap: { name: Gap repeater, call: W4XGP, output: 146.940, offset: -0.6, tone: 100.0 }`,
-  *check({ plan }) {
+  *check({ plan, law }) {
     const toned = new Set(
       [...plan.channels.values()].flatMap((channel) =>
         channel.kind === 'repeater' && channel.tone ? [channel.repeater] : [],
       ),
     );
-    for (const { id, name, tone } of plan.repeaters.values()) {
+    for (const repeater of plan.repeaters.values()) {
+      const { id, name, tone } = repeater;
       if (tone || toned.has(id)) continue;
+      // Where nobody needs a licence, repeaters stand open to everybody (common practice).
+      if (repeaterServices(law, repeater).some((service) => serviceById(law, service)?.licence === 'none'))
+        continue;
       yield {
         at: ['repeaters', id],
         points: 'key',
