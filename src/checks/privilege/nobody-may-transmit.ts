@@ -36,16 +36,18 @@ channels:
       // One member for all with the same radios and licences: where they stand is asked elsewhere.
       const reasons = new Set<string>();
       let usable = false;
+      let held = false;
       for (const [{ id }] of kinds) {
         const best = consequences.best(id, on.slot);
         if (best?.may === 'transmit') {
           usable = true;
           break;
         }
+        held ||= best?.may === 'listen only';
         for (const { code } of best?.reasons ?? []) reasons.add(code);
       }
-      // A licence whose class is missing, or that has ended, is found on the licence.
-      if (usable || reasons.has('class-missing') || reasons.has('expired')) continue;
+      // What nobody can even hold is found as that; a licence whose class is missing, or that has ended, on the licence.
+      if (usable || !held || reasons.has('class-missing') || reasons.has('expired')) continue;
       yield {
         at: transmitPath(on.channel),
         message: `No member may transmit on slot ${on.slot}, ${on.name}, with any radio they hold; it takes ${service.mustHold}.`,
