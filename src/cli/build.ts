@@ -4,9 +4,10 @@ import { readdir, readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { documentSet, type PrintFlaw } from '../documents/document-set.ts';
+import { documentSet } from '../documents/document-set.ts';
 import { type FontBytes, type FontName, fontFiles } from '../documents/print/fonts.ts';
 import type { Templates } from '../documents/print/render-template.ts';
+import type { PrintFlaw } from '../documents/printer.ts';
 import type { Finding } from '../findings/finding.ts';
 import { printFindings } from '../findings/print-findings.ts';
 import { Refusal } from '../findings/refusal.ts';
@@ -22,6 +23,8 @@ import { writeAll } from './write-all.ts';
 export interface BuildOptions {
   readonly out?: string;
   readonly templates?: string;
+  readonly packs?: true;
+  readonly testSheet?: true;
   readonly json?: true;
   readonly stdinFilename: string;
   readonly today?: string;
@@ -37,10 +40,14 @@ export async function build(path: string, options: BuildOptions): Promise<ExitSt
   const errors = examined.findings.filter(({ severity }) => severity === 'error');
   if (!examined.whole || errors.length > 0) return refuseToBuild(examined, errors, options);
 
-  const { files, flaws } = await documentSet(examined.whole, {
-    fonts: fontBytes(),
-    templates: await readTemplates(options.templates),
-  });
+  const { files, flaws } = await documentSet(
+    examined.whole,
+    {
+      fonts: fontBytes(),
+      templates: await readTemplates(options.templates, examined.whole.plan.language),
+    },
+    { packs: options.packs === true, testSheet: options.testSheet === true },
+  );
   if (flaws.length > 0)
     return refuseToBuild(
       examined,
@@ -95,7 +102,7 @@ function flawFinding({ kind, at, message, suggestion }: PrintFlaw, { loaded }: E
   };
 }
 
-function fontBytes(): FontBytes {
+export function fontBytes(): FontBytes {
   const { resolve } = createRequire(import.meta.url);
   const bytes = (name: FontName) => () => readFileSync(resolve(fontFiles[name]));
   return {
@@ -109,8 +116,10 @@ function fontBytes(): FontBytes {
 }
 
 /** The program's templates, those of the user's folder in place of the ones with the same name. */
-async function readTemplates(folder: string | undefined): Promise<Templates> {
+export async function readTemplates(folder: string | undefined, language = 'en'): Promise<Templates> {
   const templates = new Map(await templatesIn(ownTemplates()));
+  if (language !== 'en')
+    for (const [name, text] of await templatesIn(join(ownTemplates(), language))) templates.set(name, text);
   if (folder !== undefined) {
     const theirs = await templatesIn(folder).catch((error: NodeJS.ErrnoException) => {
       throw new Refusal(

@@ -1,12 +1,20 @@
 /**
  * Pocket cards: for each member who they are, what to call first, their ladder with when to move on, when
  * they check in, and the channels their radios hold. What to do now stands before any table.
+ *
+ * The general card is for guests: no names, every channel with its service. It need not go into a wallet, so it
+ * is always of size A6, whatever the members carry.
  */
+import type { ChannelParticulars } from '../consequences/channel-particulars.ts';
 import type { Consequences } from '../consequences/consequences.ts';
-import type { CheckIn, Ladder, Member, Plan, Rung } from '../plan/model.ts';
+import type { CheckIn, Member, Plan, Rung } from '../plan/model.ts';
+import { formatSpacing } from '../radio/format-quantity.ts';
 import { plainSpellingWords } from '../radio/spelling.ts';
+import { formatTone } from '../radio/tone.ts';
 import type { Law } from '../regulations/law.ts';
+import { cardCode } from './card-code.ts';
 import { clock, daysText, megahertz, shift, span, starts, toneText } from './figures.ts';
+import { triedText } from './tried.ts';
 import type { Words } from './words.ts';
 
 export interface CardsData {
@@ -20,27 +28,32 @@ export interface CardsData {
   readonly card: Plan['cards']['size'];
   readonly paper: 'Letter' | 'A4';
   readonly flip: Plan['cards']['flip'];
-  readonly backShiftRightMm: number;
-  readonly backShiftDownMm: number;
-  /** True for sizes with room for more than the least. */
+  readonly flipWords: string;
+  /** The largest type that is of use on a card of this size. */
+  readonly fromPt: number;
+  /** True for sizes with room for more than the least: trials beside rungs, uses below channels. */
   readonly roomy: boolean;
-  readonly timezone: string;
   readonly cards: readonly CardData[];
 }
 
 export interface CardData {
+  /** Printed beside the card: the member's id. */
   readonly id: string;
+  /** True for the card without names. */
+  readonly general: boolean;
   readonly name: string;
   /** Call signs, the amateur one first. */
   readonly calls: readonly string[];
   readonly first: { readonly slot: number; readonly name: string } | null;
   readonly ladders: readonly LadderData[];
   readonly checkIns: readonly CheckInData[];
-  /** Channels the member may transmit on. */
+  /** Channels as rows of the table, with air between groups. */
   readonly channels: readonly ChannelData[];
-  /** Channels their radios hold and on which they may only listen. */
+  /** Channels only listened to that stand in a line below the table, where a small card has no rows for them. */
   readonly listening: readonly ChannelData[];
   readonly notes: readonly string[];
+  /** The figure of the code on the back, and its width; null where the plan asks for none. */
+  readonly code: { readonly figure: string; readonly text: string; readonly mm: number } | null;
 }
 
 export interface LadderData {
@@ -58,6 +71,8 @@ export interface RungData {
   readonly act: string;
   /** When to move on: `5 min`; empty where the rung is the last word. */
   readonly within: string;
+  /** What was heard when it was tried, or that nobody has; empty where there is no radio or no room. */
+  readonly tried: string;
 }
 
 export interface CheckInData {
@@ -77,10 +92,21 @@ export interface ChannelData {
   readonly receive: string;
   readonly shift: string;
   readonly tone: string;
+  /** Settings of the power; on the general card the service. */
   readonly power: string;
   readonly listenOnly: boolean;
-  readonly use: string;
+  /** What it is for and what else to know of it; empty where the card has no room. */
+  readonly more: string;
+  /** Begins a group of rows. */
+  readonly air: boolean;
 }
+
+/** Lines of 8 pt that a side holds, less those of its head and foot; what is only nice to know gives way first. */
+const linesOf = { 'id-1': 6, fold: 6, a7: 22, index: 14, a6: 34 } as const;
+/** Rows stand in groups of at most this many. */
+const groupOf = 4;
+
+const largestPt = { 'id-1': 11, fold: 11, a7: 12, index: 13, a6: 13 } as const;
 
 export function gatherCards(
   plan: Plan,
@@ -88,8 +114,11 @@ export function gatherCards(
   consequences: Consequences,
   check: string,
   words: Words,
+  members: readonly Member[] = [...plan.members.values()],
 ): CardsData {
   const { cards } = plan;
+  const roomy = cards.size !== 'id-1' && cards.size !== 'fold';
+  const context: Context = { plan, law, consequences, check, words, roomy };
   return {
     title: plan.title,
     language: words.language,
@@ -100,31 +129,119 @@ export function gatherCards(
     card: cards.size,
     paper: cards.sheet === 'letter' ? 'Letter' : 'A4',
     flip: cards.flip,
-    backShiftRightMm: cards.backShiftMm[0],
-    backShiftDownMm: cards.backShiftMm[1],
-    roomy: cards.size !== 'id-1',
-    timezone: plan.timezone,
-    cards: [...plan.members.values()].map((member) => cardOf(plan, law, consequences, member, words)),
+    flipWords: words.flip[cards.flip],
+    fromPt: largestPt[cards.size],
+    roomy,
+    cards: members.map((member) => cardOf(context, member)),
   };
 }
 
-function cardOf(plan: Plan, law: Law, consequences: Consequences, member: Member, words: Words): CardData {
-  const ladders = consequences.laddersOf(member.id).map((ladder) => ladderOf(plan, ladder, words));
+/** A sheet with the one card that names nobody. */
+export function gatherGeneralCard(
+  plan: Plan,
+  law: Law,
+  consequences: Consequences,
+  check: string,
+  words: Words,
+): CardsData {
+  const large: Plan = { ...plan, cards: { ...plan.cards, size: 'a6' } };
+  const sheet = gatherCards(large, law, consequences, check, words, []);
+  const card = generalCard({ plan: large, law, consequences, check, words, roomy: sheet.roomy });
+  // A sheet holds two.
+  return { ...sheet, cards: [card, card] };
+}
+
+interface Context {
+  readonly plan: Plan;
+  readonly law: Law;
+  readonly consequences: Consequences;
+  readonly check: string;
+  readonly words: Words;
+  readonly roomy: boolean;
+}
+
+function cardOf(context: Context, member: Member): CardData {
+  const { plan, law, consequences, words, roomy } = context;
+  const ladders = consequences.laddersOf(member.id).map(
+    (ladder): LadderData => ({
+      name: ladder.name,
+      reach: ladder.reach.map((id) => plan.members.get(id)?.name.split(' ')[0] ?? id).join(', '),
+      rungs: ladder.rungs.map((rung) => {
+        const plain = rungOf(plan, rung, words);
+        const tried = roomy ? triedText(plan, member, rung, words) : '';
+        return tried === words.untried
+          ? { ...plain, act: [plain.act, tried].filter(Boolean).join('; '), tried: '' }
+          : { ...plain, tried };
+      }),
+    }),
+  );
   const firstRung = ladders[0]?.rungs.find((rung) => rung.channel !== null);
   const checkIns = consequences.checkInsOf(member.id);
-  const channels = channelsOf(consequences, member, words);
-  const first = firstRung?.channel ?? channelName(plan, checkIns[0]?.channel);
   return {
     id: member.id,
+    general: false,
     name: member.name,
     calls: callSigns(member, law),
-    first,
+    first: firstRung?.channel ?? channelName(plan, checkIns[0]?.channel),
     ladders,
-    checkIns: checkIns.map((checkIn) => checkInOf(plan, member, checkIn, words)),
-    channels: channels.filter((channel) => !channel.listenOnly),
-    listening: channels.filter((channel) => channel.listenOnly),
-    notes: plan.cards.notes,
+    checkIns: checkIns.map((checkIn) => checkInOf(plan, checkIn, checkIn.control.includes(member.id), words)),
+    ...backOf(context, member.id, channelsOf(context, member)),
   };
+}
+
+/** No names, call signs or contacts: the ladder that most members follow, the channels and when somebody listens. */
+function generalCard(context: Context): CardData {
+  const { plan, consequences, words } = context;
+  const [ladder] = [...plan.ladders.values()].toSorted(
+    (a, b) => consequences.membersOf(b.who).length - consequences.membersOf(a.who).length,
+  );
+  const rungs = ladder?.rungs.map((rung) => ({ ...rungOf(plan, rung, words), tried: '' })) ?? [];
+  const channels = [...consequences.channels.values()]
+    .toSorted((a, b) => a.slot - b.slot)
+    .map((on) => channelData(context, on, on.transmitHz === undefined, on.services[0] ?? ''));
+  return {
+    id: 'general',
+    general: true,
+    name: plan.title,
+    calls: [],
+    first: rungs.find((rung) => rung.channel !== null)?.channel ?? null,
+    ladders: ladder === undefined ? [] : [{ name: ladder.name, reach: '', rungs }],
+    checkIns: [...plan.checkIns.values()].map((checkIn) => checkInOf(plan, checkIn, false, words)),
+    ...backOf(context, 'general', channels),
+  };
+}
+
+function backOf(
+  { plan, consequences, check, roomy }: Context,
+  id: string,
+  channels: readonly ChannelData[],
+): Pick<CardData, 'channels' | 'listening' | 'notes' | 'code'> {
+  const lines = linesOf[plan.cards.size];
+  const asRows = roomy || channels.length <= lines;
+  const rows = asRows ? channels : channels.filter((channel) => !channel.listenOnly);
+  const text = cardCode(
+    check,
+    plan.revision,
+    channels.flatMap(({ slot, listenOnly }) => {
+      const on = consequences.channels.get(slot);
+      return on === undefined ? [] : [{ on, listenOnly }];
+    }),
+  );
+  return {
+    channels: inGroups(2 * rows.length <= lines ? rows : rows.map((row) => ({ ...row, more: '' }))),
+    listening: asRows ? [] : channels.filter((channel) => channel.listenOnly),
+    notes: plan.cards.notes,
+    code: plan.cards.qr === true ? { figure: `code-${id}`, text, mm: 0 } : null,
+  };
+}
+
+/** Groups of three to five rows are taken in at a glance (common practice); they are made as even as they go. */
+function inGroups(channels: readonly ChannelData[]): readonly ChannelData[] {
+  const groups = Math.max(1, Math.round(channels.length / groupOf));
+  const starts = new Set(
+    Array.from({ length: groups - 1 }, (_, group) => Math.round(((group + 1) * channels.length) / groups)),
+  );
+  return channels.map((channel, index) => ({ ...channel, air: starts.has(index) }));
 }
 
 function callSigns(member: Member, law: Law): readonly string[] {
@@ -134,15 +251,7 @@ function callSigns(member: Member, law: Law): readonly string[] {
     .flatMap(([, licence]) => (licence.call === undefined ? [] : [licence.call]));
 }
 
-function ladderOf(plan: Plan, ladder: Ladder, words: Words): LadderData {
-  return {
-    name: ladder.name,
-    reach: ladder.reach.map((id) => plan.members.get(id)?.name.split(' ')[0] ?? id).join(', '),
-    rungs: ladder.rungs.map((rung) => rungOf(plan, rung, words)),
-  };
-}
-
-function rungOf(plan: Plan, rung: Rung, words: Words): RungData {
+export function rungOf(plan: Plan, rung: Rung, words: Words): Omit<RungData, 'tried'> {
   const within = rung.withinMin === undefined ? '' : span(rung.withinMin);
   const grade = words.grade[rung.grade];
   if (rung.channel === undefined) {
@@ -169,7 +278,7 @@ function channelName(plan: Plan, slot: number | undefined): { slot: number; name
   return channel === undefined ? null : { slot: channel.slot, name: channel.name };
 }
 
-function checkInOf(plan: Plan, member: Member, checkIn: CheckIn, words: Words): CheckInData {
+export function checkInOf(plan: Plan, checkIn: CheckIn, control: boolean, words: Words): CheckInData {
   return {
     name: checkIn.name,
     when:
@@ -181,11 +290,12 @@ function checkInOf(plan: Plan, member: Member, checkIn: CheckIn, words: Words): 
     channel: plan.channels.get(checkIn.channel)?.name ?? '',
     lasts: span(checkIn.lastsMin),
     listen: checkIn.listen,
-    control: checkIn.control.includes(member.id),
+    control,
   };
 }
 
-function channelsOf(consequences: Consequences, member: Member, words: Words): readonly ChannelData[] {
+function channelsOf(context: Context, member: Member): readonly ChannelData[] {
+  const { consequences, words } = context;
   return [...consequences.channels.values()]
     .toSorted((a, b) => a.slot - b.slot)
     .flatMap((on) => {
@@ -196,17 +306,30 @@ function channelsOf(consequences: Consequences, member: Member, words: Words): r
       // Radios name their settings, and a name is what their displays show.
       const settings = [...new Set(sending.flatMap((use) => (use.setting ? [use.setting.name] : [])))];
       const listenOnly = sending.length === 0;
-      return [
-        {
-          slot: on.slot,
-          name: on.name,
-          receive: megahertz(on.receiveHz),
-          shift: listenOnly ? '' : shift(on),
-          tone: listenOnly ? '' : toneText(on),
-          power: listenOnly ? words.listenOnly : settings.join('/'),
-          listenOnly,
-          use: on.channel.use ?? '',
-        },
-      ];
+      return [channelData(context, on, listenOnly, listenOnly ? words.listenOnly : settings.join('/'))];
     });
+}
+
+function channelData(
+  { words, roomy }: Context,
+  on: ChannelParticulars,
+  listenOnly: boolean,
+  power: string,
+): ChannelData {
+  const more = [
+    on.channel.use ?? '',
+    on.receiveTone === undefined ? '' : words.toneBack(formatTone(on.receiveTone)),
+    formatSpacing(on.spacingHz),
+  ].filter(Boolean);
+  return {
+    slot: on.slot,
+    name: on.name,
+    receive: megahertz(on.receiveHz),
+    shift: listenOnly ? '' : shift(on),
+    tone: listenOnly ? '' : toneText(on),
+    power,
+    listenOnly,
+    more: roomy ? more.join('; ') : '',
+    air: false,
+  };
 }

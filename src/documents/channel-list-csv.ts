@@ -24,8 +24,8 @@ export function channelListCsv(rows: readonly ChannelListRow[]): Uint8Array {
     ...rows.map((row) => [
       row.slot,
       row.name,
-      { figure: row.receive },
-      row.transmit === '' ? '' : { figure: row.transmit },
+      { figure: ungrouped(row.receive) },
+      row.transmit === '' ? '' : { figure: ungrouped(row.transmit) },
       row.direction,
       row.offset,
       row.tone,
@@ -38,4 +38,9 @@ export function channelListCsv(rows: readonly ChannelListRow[]): Uint8Array {
       row.use,
     ]),
   ]);
+}
+
+/** On paper the figures stand in groups; a spreadsheet wants a number. */
+function ungrouped(figure: string): string {
+  return figure.replaceAll(' ', '');
 }

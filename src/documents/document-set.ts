@@ -7,31 +7,18 @@ import type { PlanPath } from '../findings/finding.ts';
 import type { Plan } from '../plan/model.ts';
 import { plainSpellingWords } from '../radio/spelling.ts';
 import type { Law } from '../regulations/law.ts';
-import { gatherCards } from './cards.ts';
+import { gatherCalendars } from './calendar.ts';
+import { type CardsData, gatherCards, gatherGeneralCard } from './cards.ts';
 import { gatherChannelList } from './channel-list.ts';
 import { channelListCsv } from './channel-list-csv.ts';
+import { type IcsCalendar, ics } from './formats/ics.ts';
 import { manifest } from './manifest.ts';
-import { type FontBytes, type Fonts, openFonts } from './print/fonts.ts';
-import { layOut } from './print/lay-out.ts';
-import { type Measure, measureWith } from './print/measure.ts';
-import { paint } from './print/paint.ts';
-import { readContent } from './print/read-content.ts';
-import { renderTemplate, type Templates } from './print/render-template.ts';
-import { english, type Words } from './words.ts';
+import type { Scene } from './print/content.ts';
+import { fineModuleMm, plainModuleMm, qrScene } from './print/qr-scene.ts';
+import { layTestSheet } from './print/test-sheet.ts';
+import { type Press, type Printed, type PrintFlaw, printerFor } from './printer.ts';
+import { wordsIn } from './words-in.ts';
 import { gatherWorksheets } from './worksheets.ts';
-
-export interface Press {
-  readonly fonts: FontBytes;
-  readonly templates: Templates;
-}
-
-export interface PrintFlaw {
-  readonly kind: 'does-not-fit' | 'no-letter-for';
-  /** What in the plan it came from. */
-  readonly at: PlanPath;
-  readonly message: string;
-  readonly suggestion?: string;
-}
 
 export interface DocumentSet {
   readonly files: ReadonlyMap<string, Uint8Array>;
@@ -46,32 +33,35 @@ export interface Subject {
   readonly check: string;
 }
 
-export async function documentSet(
-  subject: Subject,
-  press: Press,
-  words: Words = english,
-): Promise<DocumentSet> {
+export interface Wanted {
+  /** A folder for each member, with what is theirs and nothing private of others. */
+  readonly packs?: boolean;
+  /** A sheet that measures the printer. */
+  readonly testSheet?: boolean;
+}
+
+export async function documentSet(subject: Subject, press: Press, wanted: Wanted = {}): Promise<DocumentSet> {
   const { plan, law, consequences, check } = subject;
-  const fonts = await openFonts(press.fonts);
-  const printer: Printer = {
-    fonts,
-    measure: measureWith(fonts),
-    templates: press.templates,
-    date: new Date(`${plan.effective}T00:00:00Z`),
-    plan,
-  };
+  const words = wordsIn(plan.language);
+  const printer = await printerFor(plan, press);
   const files = new Map<string, Uint8Array>();
   const flaws: PrintFlaw[] = [];
-  const add = async (path: string, template: string, data: object, at: PlanPath) => {
-    const printed = await print(printer, template, data, at);
+  const keep = (path: string, printed: Printed) => {
     files.set(path, printed.bytes);
     flaws.push(...printed.flaws);
   };
+  const add = async (path: string, template: string, data: object, at: PlanPath) =>
+    keep(path, await printer.pdf(printer.content(template, data), at));
+  const addCards = async (path: string, cards: CardsData) => {
+    const { data, figures } = await withCodes(cards);
+    keep(path, await printer.pdf(printer.content('cards.hbs', data, figures), ['cards', 'size']));
+  };
 
-  await add('cards.pdf', 'cards.hbs', gatherCards(plan, law, consequences, check, words), ['cards', 'size']);
-  for (const sheet of gatherWorksheets(plan, consequences, check, words)) {
+  const cards = gatherCards(plan, law, consequences, check, words);
+  await addCards('cards.pdf', cards);
+  await addCards('guest-card.pdf', gatherGeneralCard(plan, law, consequences, check, words));
+  for (const sheet of gatherWorksheets(plan, consequences, check, words))
     await add(`worksheets/${sheet.id}.pdf`, 'worksheet.hbs', sheet, ['radios', sheet.id]);
-  }
   const channels = gatherChannelList(plan, consequences, words);
   files.set('channel-list.csv', channelListCsv(channels));
   const head = {
@@ -81,55 +71,55 @@ export async function documentSet(
     effective: plan.effective,
     check,
     checkWords: plainSpellingWords(check).join(' '),
-    paper: plan.cards.sheet === 'letter' ? 'Letter' : 'A4',
+    paper: plan.cards.sheet === 'letter' ? ('Letter' as const) : ('A4' as const),
     caution: law.country.caution,
   };
   await add('channel-list.pdf', 'channel-list.hbs', { ...head, channels }, ['channels']);
+
+  const calendars = await gatherCalendars(plan, consequences, check);
+  const addCalendar = (path: string, calendar: IcsCalendar | undefined) => {
+    // A calendar without a single event is none (RFC 5545, 3.6).
+    if (calendar && calendar.events.length > 0) files.set(path, ics(calendar));
+  };
+  addCalendar('calendar/group.ics', calendars?.group);
+  for (const [id, calendar] of calendars?.members ?? []) {
+    // No id begins with an underscore, so that a member called `group` has a name of their own.
+    addCalendar(`calendar/${id === 'group' ? '_group' : id}.ics`, calendar);
+  }
+
+  if (wanted.testSheet === true) {
+    const sheet = layTestSheet(
+      { ...words.testSheet, language: words.language, paper: head.paper, flip: plan.cards.flip },
+      printer.measure,
+    );
+    keep('printer-test.pdf', await printer.paint(sheet, ['cards', 'back-shift']));
+  }
+  if (wanted.packs === true) {
+    for (const member of plan.members.values()) {
+      const folder = `packs/${member.id}`;
+      await addCards(`${folder}/card.pdf`, gatherCards(plan, law, consequences, check, words, [member]));
+      addCalendar(`${folder}/calendar.ics`, calendars?.members.get(member.id));
+      for (const sheet of gatherWorksheets(plan, consequences, check, words, member))
+        await add(`${folder}/${sheet.id}.pdf`, 'worksheet.hbs', sheet, ['radios', sheet.id]);
+    }
+  }
   files.set('manifest.json', manifest(plan, check, files));
   return { files, flaws };
 }
 
-interface Printer {
-  readonly fonts: Fonts;
-  readonly measure: Measure;
-  readonly templates: Templates;
-  /** Stands in each file as its date: that of the plan, so that the same plan gives the same bytes. */
-  readonly date: Date;
-  readonly plan: Plan;
-}
-
-async function print(
-  printer: Printer,
-  template: string,
-  data: object,
-  at: PlanPath,
-): Promise<{ bytes: Uint8Array; flaws: PrintFlaw[] }> {
-  const { fonts, measure, templates, date, plan } = printer;
-  const content = readContent(await renderTemplate(templates, template, data), new Map(), template);
-  const [right, down] = plan.cards.backShiftMm;
-  const laid = layOut(content, measure, { backOffsetMm: { right, down } });
-  const flaws: PrintFlaw[] = [
-    ...laid.overflows.map(({ what, neededMm, availableMm, wouldFit }) => ({
-      kind: 'does-not-fit' as const,
-      at: memberOfCard(plan, what) ?? at,
-      message: `${capitalised(what)} needs ${neededMm} mm and has ${availableMm} mm.`,
-      suggestion: wouldFit,
-    })),
-    ...laid.missing.map(({ character, text }) => ({
-      kind: 'no-letter-for' as const,
-      at,
-      message: `No typeface here has the character ${character} (U+${character.codePointAt(0)?.toString(16).toUpperCase().padStart(4, '0')}) of "${text}".`,
-    })),
-  ];
-  return { bytes: await paint(laid, { fonts, date, subject: `Revision ${plan.revision}` }), flaws };
-}
-
-/** A card is named by its member, so that what does not fit on it is shown at that member's entry. */
-function memberOfCard(plan: Plan, what: string): PlanPath | undefined {
-  const id = /^card ([a-z0-9-]+)/.exec(what)?.[1];
-  return id !== undefined && plan.members.has(id) ? ['members', id] : undefined;
-}
-
-function capitalised(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+/** Draws the codes that cards ask for; a small card has them in fine modules. */
+async function withCodes(cards: CardsData): Promise<{ data: CardsData; figures: Map<string, Scene> }> {
+  const figures = new Map<string, Scene>();
+  const moduleMm = cards.roomy ? plainModuleMm : fineModuleMm;
+  const drawn: CardsData['cards'][number][] = [];
+  for (const card of cards.cards) {
+    if (card.code === null) {
+      drawn.push(card);
+      continue;
+    }
+    const scene = await qrScene(card.code.text, card.code.text, moduleMm);
+    figures.set(card.code.figure, scene);
+    drawn.push({ ...card, code: { ...card.code, mm: scene.widthMm } });
+  }
+  return { data: { ...cards, cards: drawn }, figures };
 }

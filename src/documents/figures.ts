@@ -66,6 +66,13 @@ export function toneText(on: ChannelParticulars): string {
   return on.tone === undefined ? '' : formatTone(on.tone);
 }
 
+/** A frequency as it is read and said: groups of three figures after the point, `446.006 25`. */
 export function megahertz(frequencyHz: number): string {
-  return formatFrequency(frequencyHz);
+  return formatFrequency(frequencyHz).replace(/(\.\d{3})(\d+)$/, '$1 $2');
+}
+
+/** `14 Nov`, as words name the month. */
+export function shortDate(isoDate: string, words: Words): string {
+  const [, month, day] = isoDate.split('-').map(Number);
+  return words.dayAndMonth(day ?? 0, words.monthShort[(month ?? 1) - 1] ?? '');
 }

@@ -3,7 +3,11 @@
  * the plan. Another language is another object of this type, and templates of its own.
  */
 import type { OffsetDirection } from '../consequences/channel-particulars.ts';
-import type { EntryField, Grade, Heard } from '../plan/model.ts';
+import type { ThingKind } from '../consequences/hangs-on.ts';
+import type { Standing } from '../consequences/outages.ts';
+import type { Severity } from '../findings/finding.ts';
+import type { Cards, EntryField, Grade, Heard } from '../plan/model.ts';
+import type { Verdict } from '../reach/verdict.ts';
 
 export interface Words {
   readonly language: string;
@@ -22,6 +26,45 @@ export interface Words {
   readonly listenOnly: string;
   readonly none: string;
   readonly toneKind: Readonly<Record<'ctcss' | 'dcs' | 'none', string>>;
+  /** The edge a sheet is turned about, as the note on printing says it. */
+  readonly flip: Readonly<Record<Cards['flip'], string>>;
+  /** Months, January first, as a card has room for them. */
+  readonly monthShort: readonly string[];
+  dayAndMonth(day: number, month: string): string;
+  /** On a rung that nobody has tried from where the member may be. */
+  readonly untried: string;
+  /** What was heard from each place tried, the day with it: `tried 14 Nov: North Trailhead readable`. */
+  tried(date: string, heard: readonly { readonly place: string; readonly heard: string }[]): string;
+  /** The tone needed to hear a channel. */
+  toneBack(tone: string): string;
+  readonly verdict: Readonly<Record<Verdict, string>>;
+  readonly severity: Readonly<Record<Severity, string>>;
+  readonly standing: Readonly<Record<Standing, string>>;
+  readonly thing: Readonly<Record<ThingKind, string>>;
+  readonly atOnce: string;
+  after(span: string): string;
+  /** What a station needs, and how long it runs without: `Valley power feeder, 12 h without`. */
+  needs(things: readonly string[], backup: string): string;
+  /** What is left of a rung without a radio. */
+  rungWord: string;
+  /** What figures show, for whoever cannot see them. */
+  readonly figure: {
+    readonly day: string;
+    readonly net: string;
+    readonly bands: string;
+    profile(from: string, to: string, clearance: string): string;
+    readonly code: string;
+  };
+  /** Lines of the roll-call script that hang on who calls whom. */
+  readonly script: {
+    open(call: string, title: string, net: string, channel: string): string;
+    readonly urgent: string;
+    ask(name: string, call: string): string;
+    check(reader: string): string;
+    missed(ladder: string): string;
+    close(call: string, net: string): string;
+  };
+  readonly testSheet: { readonly title: string; readonly front: string; readonly back: string };
   calls(count: number): string;
   from(place: string): string;
   mailbox(name: string, through: readonly string[]): string;
@@ -58,6 +101,52 @@ export const english: Words = {
   listenOnly: 'listen only',
   none: 'none',
   toneKind: { ctcss: 'CTCSS', dcs: 'DCS', none: 'none' },
+  flip: { 'long-edge': 'long edge', 'short-edge': 'short edge' },
+  monthShort: ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'],
+  dayAndMonth: (day, month) => `${day} ${month}`,
+  untried: 'untried',
+  tried: (date, heard) =>
+    `tried ${date}: ${heard.map(({ place, heard: how }) => `${place} ${how}`).join(', ')}`,
+  toneBack: (tone) => `tone back ${tone}`,
+  verdict: { solid: 'solid', likely: 'likely', doubtful: 'doubtful', no: 'no' },
+  severity: { error: 'error', warning: 'warning', note: 'note' },
+  standing: { 'off the air': 'off the air', 'cut off': 'cut off' },
+  thing: {
+    place: 'place',
+    asset: 'asset',
+    repeater: 'repeater',
+    digipeater: 'digipeater',
+    mailbox: 'mailbox',
+    channel: 'channel',
+    member: 'member',
+  },
+  atOnce: 'at once',
+  after: (length) => `after ${length}`,
+  needs: (things, backup) => `${things.join(', ')}${backup === '' ? '' : `; ${backup} without`}`,
+  rungWord: 'rung',
+  figure: {
+    day: 'The check-ins of a day on a strip of 24 hours; the table below says the same in words.',
+    net: 'Which stations and channels members hang on, first calls with thick lines and later rungs with thin ones; the ladders say the same in words.',
+    bands:
+      'Each channel on the scale of its band, a dot where it receives and a ring where it transmits; the channel table says the same in figures.',
+    profile: (from, to, clearance) => `The ground from ${from} to ${to}. ${clearance}`,
+    code: 'A code for telephones that says the channel list and the plan check again.',
+  },
+  script: {
+    open: (call, title, net, channel) =>
+      `This is ${call}, net control of ${title}, calling ${net} on ${channel}.`,
+    urgent: 'Anybody with urgent traffic, call now.',
+    ask: (name, call) => (call === '' ? `${name}, please.` : `${name}, ${call}, please.`),
+    check: (reader) => `${reader}, read the plan check from your card.`,
+    missed: (ladder) => `Who did not answer: call twice more, then start the ladder "${ladder}".`,
+    close: (call, net) => `${net} is closed. This is ${call}, clear.`,
+  },
+  testSheet: {
+    title: 'Printer test sheet',
+    front:
+      'Print this sheet at 100 %, on both sides, turned as your cards will be. The ruler must measure 100 mm. Then hold the sheet against the light and read the other side.',
+    back: 'Against the light each cross of the front falls on a scale: read how far right and how far down. Write the middle of the readings into the plan under cards, back-shift: [right, down], in mm.',
+  },
   calls: (count) => (count === 1 ? '1 call' : `${count} calls`),
   from: (place) => `from ${place}`,
   mailbox: (name, through) =>

@@ -5,7 +5,7 @@
 import { entryEffort } from '../audit/entry-effort.ts';
 import type { Consequences } from '../consequences/consequences.ts';
 import { type Entry, entriesOf } from '../consequences/entries.ts';
-import type { EntryField, Plan, Radio } from '../plan/model.ts';
+import type { EntryField, Member, Plan, Radio } from '../plan/model.ts';
 import { formatPower, formatSpacing } from '../radio/format-quantity.ts';
 import { plainSpellingWords } from '../radio/spelling.ts';
 import { formatTone } from '../radio/tone.ts';
@@ -58,16 +58,25 @@ export interface WorksheetChannel {
   readonly only: string;
 }
 
-/** A sheet for each kind of radio that somebody holds and that holds a channel. */
+/** A sheet for each kind of radio that somebody holds and that holds a channel; with a member, theirs alone. */
 export function gatherWorksheets(
   plan: Plan,
   consequences: Consequences,
   check: string,
   words: Words,
+  member?: Member,
 ): readonly WorksheetData[] {
   return [...plan.radios.values()]
     .filter((radio) => consequences.slotsOf(radio.id).length > 0)
-    .map((radio) => worksheet(plan, consequences, radio, check, words));
+    .filter((radio) => member === undefined || member.radios.includes(radio.id))
+    .map((radio) => worksheet(plan, consequences, radio, check, words, member));
+}
+
+/** The entry for one holder: where they may not transmit it is neutral, whoever else may; nobody else is named. */
+function ownEntry(entry: Entry, member: string): Entry {
+  if (entry.senders.includes(member)) return { ...entry, senders: [member], holders: [member] };
+  const { transmitHz: _, tone: __, power: ___, ...heard } = entry;
+  return { ...heard, direction: 'none', offsetHz: 0, senders: [], holders: [member] };
 }
 
 function worksheet(
@@ -76,9 +85,11 @@ function worksheet(
   radio: Radio,
   check: string,
   words: Words,
+  member: Member | undefined,
 ): WorksheetData {
   const order = radio.entryOrder.filter((field) => !(field === 'name' && radio.nameLength === 0));
-  const entries = entriesOf(plan, consequences, radio);
+  const all = entriesOf(plan, consequences, radio);
+  const entries = member === undefined ? all : all.map((entry) => ownEntry(entry, member.id));
   const values = entries.map((entry) => order.map((field) => entryValue(entry, field, words)));
   // A field with one value throughout is said once; with a single channel nothing is gained by that.
   const isSame = order.map(
@@ -113,7 +124,7 @@ function worksheet(
     paper: plan.cards.sheet === 'letter' ? 'Letter' : 'A4',
     id: radio.id,
     radio: radio.name,
-    holders: consequences.holdersOf(radio.id).map(name),
+    holders: member === undefined ? consequences.holdersOf(radio.id).map(name) : [member.name],
     same: order.flatMap((field, column) =>
       isSame[column] ? [{ field: words.field[field], value: values[0]?.[column] ?? '' }] : [],
     ),

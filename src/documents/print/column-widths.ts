@@ -1,6 +1,6 @@
 /**
- * How wide the columns of a table are: as wide as their widest cell while there is room; else they give way in
- * proportion, down to their longest word. Figures are never broken, and their decimal points stand in line.
+ * How wide the columns of a table are: as wide as their widest cell while there is room; else the widest give
+ * way first, down to their longest word. Figures are never broken, and their decimal points stand in line.
  */
 import type { Cell, Row, Table } from './content.ts';
 import { noteTooWide, plainText } from './lay-text.ts';
@@ -65,8 +65,23 @@ export function columnWidths(
       least[index] = natural[index] ?? 0;
     }
   });
-  widen(table, cells, natural, padX, (cell) => widthsOf(cell.text, sizePt, setting, cell.heading).natural);
-  widen(table, cells, least, padX, (cell) => widthsOf(cell.text, sizePt, setting, cell.heading).least);
+  // A long text over several columns would rather be broken than take room from the columns beside it.
+  widen(
+    table,
+    cells,
+    natural,
+    padX,
+    (cell) => widthsOf(cell.text, sizePt, setting, cell.heading).natural,
+    widthPt,
+  );
+  widen(
+    table,
+    cells,
+    least,
+    padX,
+    (cell) => widthsOf(cell.text, sizePt, setting, cell.heading).least,
+    Number.POSITIVE_INFINITY,
+  );
   const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
   const spare = widthPt - sum(natural);
   if (spare >= 0) {
@@ -80,10 +95,20 @@ export function columnWidths(
     noteTooWide(setting, `the table ${name(table)}`, sum(least), widthPt);
     return least.map((width) => (width * widthPt) / sum(least));
   }
-  const give = sum(natural) - sum(least);
-  return least.map(
-    (width, index) => width + (give === 0 ? 0 : (room * ((natural[index] ?? 0) - width)) / give),
-  );
+  return levelled(natural, least, widthPt);
+}
+
+/** The widest columns give way first, to one width, so that a short name beside a long text stays whole. */
+function levelled(natural: readonly number[], least: readonly number[], widthPt: number): number[] {
+  const at = (level: number): number[] =>
+    natural.map((width, index) => Math.min(width, Math.max(least[index] ?? 0, level)));
+  let [low, high] = [0, Math.max(...natural)];
+  for (let turn = 0; turn < 40; turn += 1) {
+    const middle = (low + high) / 2;
+    if (at(middle).reduce((sum, width) => sum + width, 0) <= widthPt) low = middle;
+    else high = middle;
+  }
+  return at(low);
 }
 
 /** Where a cell needs more than the columns it spans have, those with a share grow by their shares; without any, all alike. */
@@ -93,12 +118,14 @@ function widen(
   widths: number[],
   padX: number,
   need: (cell: Cell) => number,
+  mostPt: number,
 ): void {
   for (const { cell, column } of cells) {
     if (cell.span === 1) continue;
     const spanned = table.columns.slice(column, column + cell.span);
     const have = widths.slice(column, column + cell.span).reduce((sum, width) => sum + width, 0);
-    const lack = need(cell) + 2 * padX - have;
+    const sum = widths.reduce((total, width) => total + width, 0);
+    const lack = Math.min(need(cell) + 2 * padX - have, mostPt - sum);
     if (lack <= 0) continue;
     const shares = spanned.reduce((sum, one) => sum + one.share, 0);
     spanned.forEach((one, index) => {

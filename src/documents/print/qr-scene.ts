@@ -5,11 +5,14 @@
  */
 import type { Scene, Shape } from './content.ts';
 
-const moduleMm = (5 * 25.4) / 300;
+/** Five dots of a printer with 300 to the inch, for paper in the hand. */
+export const plainModuleMm = (5 * 25.4) / 300;
+/** Four dots: as small as a telephone still reads close up, for small cards. */
+export const fineModuleMm = (4 * 25.4) / 300;
 const quietModules = 4;
 
 /** @throws Error if the text is too long for any QR code */
-export async function qrScene(text: string, alt: string): Promise<Scene> {
+export async function qrScene(text: string, alt: string, moduleMm = plainModuleMm): Promise<Scene> {
   const { default: encode } = await import('qr');
   const matrix = encode(text, 'raw', { ecc: 'medium', border: quietModules });
   const sideMm = matrix.length * moduleMm;

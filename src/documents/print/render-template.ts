@@ -21,8 +21,11 @@ const knownHelpers = {
   blockHelperMissing: false,
 };
 
-/** @throws Refusal with the file and line of the template that is wrong */
-export async function renderTemplate(templates: Templates, file: string, data: unknown): Promise<string> {
+/** Places data into a template. @throws Refusal with the file and line of the template that is wrong */
+export type Render = (file: string, data: unknown) => string;
+
+/** Each template is read and compiled once, when it is first asked for. */
+export async function templateEngine(templates: Templates): Promise<Render> {
   const { default: Handlebars } = await import('handlebars');
   const engine = Handlebars.create();
   for (const name of ['log', 'lookup']) engine.unregisterHelper(name);
@@ -38,14 +41,15 @@ export async function renderTemplate(templates: Templates, file: string, data: u
     );
   }
 
-  const compile = (name: string, source: string) => {
+  type Compiled = (context: unknown, options?: Handlebars.RuntimeOptions) => string;
+  const compile = (name: string, source: string): Compiled => {
     refuseRaw(Handlebars.parse, name, source);
     const render = engine.compile(markPlaces(name, source), {
       strict: true,
       knownHelpersOnly: true,
       knownHelpers,
     });
-    return (context: unknown, options?: Handlebars.RuntimeOptions): string => {
+    return (context, options) => {
       try {
         return render(context, options);
       } catch (error) {
@@ -53,15 +57,26 @@ export async function renderTemplate(templates: Templates, file: string, data: u
       }
     };
   };
+  const compiled = new Map<string, Compiled>();
+  const named = (name: string): Compiled => {
+    const source = templates.get(name);
+    if (source === undefined) throw new Refusal(`There is no template ${name}.`);
+    const render = compiled.get(name) ?? compile(name, source);
+    compiled.set(name, render);
+    return render;
+  };
 
-  const source = templates.get(file);
-  if (source === undefined) throw new Refusal(`There is no template ${file}.`);
-  for (const [name, partial] of templates) {
-    const render = compile(name, partial);
+  for (const name of templates.keys()) {
+    const partial: Compiled = (context, options) => named(name)(context, options);
     // A partial may be any function of context and options; the declared type asks for more than is used.
-    engine.registerPartial(name.replace(/\.hbs$/, ''), render as Handlebars.Template);
+    engine.registerPartial(name.replace(/\.hbs$/, ''), partial as Handlebars.Template);
   }
-  return compile(file, source)(plainData(data, file, 0));
+  return (file, data) => named(file)(plainData(data, file, 0));
+}
+
+/** One document from one template. */
+export async function renderTemplate(templates: Templates, file: string, data: unknown): Promise<string> {
+  return (await templateEngine(templates))(file, data);
 }
 
 class MissingField extends Error {

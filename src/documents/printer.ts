@@ -1,0 +1,85 @@
+/** From data to bytes: template, content, layout, paint; and what of it did not fit or has no letter. */
+import type { PlanPath } from '../findings/finding.ts';
+import type { Plan } from '../plan/model.ts';
+import { html } from './formats/html.ts';
+import type { Content } from './print/content.ts';
+import { type FontBytes, openFonts } from './print/fonts.ts';
+import { layOut } from './print/lay-out.ts';
+import { type Measure, measureWith } from './print/measure.ts';
+import type { LaidOut } from './print/page.ts';
+import { paint } from './print/paint.ts';
+import { type Figures, readContent } from './print/read-content.ts';
+import { type Templates, templateEngine } from './print/render-template.ts';
+
+export interface Press {
+  readonly fonts: FontBytes;
+  readonly templates: Templates;
+}
+
+export interface PrintFlaw {
+  readonly kind: 'does-not-fit' | 'no-letter-for';
+  /** What in the plan it came from. */
+  readonly at: PlanPath;
+  readonly message: string;
+  readonly suggestion?: string;
+}
+
+export interface Printed {
+  readonly bytes: Uint8Array;
+  readonly flaws: readonly PrintFlaw[];
+}
+
+export interface Printer {
+  readonly measure: Measure;
+  /** Words in their places. */
+  content(template: string, data: object, figures?: Figures): Content;
+  /** @param at where in the plan a flaw is shown, if it is not on somebody's card */
+  pdf(content: Content, at: PlanPath): Promise<Printed>;
+  paint(laid: LaidOut, at: PlanPath): Promise<Printed>;
+  html(content: Content): Uint8Array;
+}
+
+export async function printerFor(plan: Plan, press: Press): Promise<Printer> {
+  const [fonts, render] = await Promise.all([openFonts(press.fonts), templateEngine(press.templates)]);
+  const measure = measureWith(fonts);
+  const [right, down] = plan.cards.backShiftMm;
+  // Stands in each file as its date: that of the plan, so that the same plan gives the same bytes.
+  const date = new Date(`${plan.effective}T00:00:00Z`);
+  const painted = async (laid: LaidOut, at: PlanPath): Promise<Printed> => ({
+    bytes: await paint(laid, { fonts, date, subject: `Revision ${plan.revision}` }),
+    flaws: flawsOf(plan, laid, at),
+  });
+  return {
+    measure,
+    content: (template, data, figures = new Map()) => readContent(render(template, data), figures, template),
+    pdf: (content, at) => painted(layOut(content, measure, { backOffsetMm: { right, down } }), at),
+    paint: painted,
+    html: (content) => new TextEncoder().encode(html(content)),
+  };
+}
+
+function flawsOf(plan: Plan, laid: LaidOut, at: PlanPath): PrintFlaw[] {
+  return [
+    ...laid.overflows.map(({ what, neededMm, availableMm, wouldFit }) => ({
+      kind: 'does-not-fit' as const,
+      at: memberOfCard(plan, what) ?? at,
+      message: `${capitalised(what)} needs ${neededMm} mm and has ${availableMm} mm.`,
+      suggestion: wouldFit,
+    })),
+    ...laid.missing.map(({ character, text }) => ({
+      kind: 'no-letter-for' as const,
+      at,
+      message: `No typeface here has the character ${character} (U+${character.codePointAt(0)?.toString(16).toUpperCase().padStart(4, '0')}) of "${text}".`,
+    })),
+  ];
+}
+
+/** A card is named by its member, so that what does not fit on it is shown at that member's entry. */
+function memberOfCard(plan: Plan, what: string): PlanPath | undefined {
+  const id = /^card ([a-z0-9-]+)/.exec(what)?.[1];
+  return id !== undefined && plan.members.has(id) ? ['members', id] : undefined;
+}
+
+function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
