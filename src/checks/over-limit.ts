@@ -1,9 +1,10 @@
 /** Whether the power written for a channel is over the law, for a radio and a member who may use it. */
+
+import { memberKinds } from '../consequences/member-kinds.ts';
 import { radiatedW } from '../consequences/use.ts';
 import type { Observation } from '../findings/finding.ts';
 import { formatFrequency } from '../radio/format-quantity.ts';
 import { sourceOf } from '../regulations/law.ts';
-import { memberKinds } from './member-kinds.ts';
 import { isOver, powerWords } from './power-words.ts';
 import type { RuleContext } from './rule.ts';
 

@@ -1,6 +1,7 @@
 /** The first few members who may transmit on a channel: enough to tell nobody, one and several apart without asking all. */
+
+import { memberKinds } from '../consequences/member-kinds.ts';
 import type { Member } from '../plan/model.ts';
-import { memberKinds } from './member-kinds.ts';
 import type { RuleContext } from './rule.ts';
 
 export function someTransmitters(

@@ -1,7 +1,8 @@
 /** Where planned signals go out: a repeater or packet station at its place, a member's channel at each member's usual place. */
+
+import { memberKinds } from '../consequences/member-kinds.ts';
 import type { PlanPath } from '../findings/finding.ts';
 import type { Place } from '../plan/model.ts';
-import { memberKinds } from './member-kinds.ts';
 import type { PlannedSignal } from './planned-signals.ts';
 import { plannedSignals } from './planned-signals.ts';
 import type { RuleContext } from './rule.ts';

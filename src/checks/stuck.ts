@@ -4,9 +4,9 @@
  */
 import type { ChannelParticulars } from '../consequences/channel-particulars.ts';
 import type { Consequences } from '../consequences/consequences.ts';
+import { memberKinds } from '../consequences/member-kinds.ts';
 import { type Misfit, type MisfitCode, radioFit } from '../consequences/radio-fit.ts';
 import type { Radio } from '../plan/model.ts';
-import { memberKinds } from './member-kinds.ts';
 import { refusedSlots } from './planned-signals.ts';
 import type { RuleContext } from './rule.ts';
 

@@ -11,6 +11,7 @@ import { type ExposureAnswer, exposure } from '../reach/exposure.ts';
 import type { Law } from '../regulations/law.ts';
 import type { ChannelParticulars } from './channel-particulars.ts';
 import type { Consequences } from './consequences.ts';
+import { memberKinds } from './member-kinds.ts';
 
 export interface ExposureRow {
   readonly kind: 'repeater' | 'digipeater' | 'mailbox' | 'radio';
@@ -77,9 +78,13 @@ export function exposuresOf(plan: Plan, consequences: Consequences, law: Law): r
     }
   }
   for (const radio of plan.radios.values()) {
+    // Members alike in licences and place use the same setting, so one of each kind is asked.
+    const kinds = memberKinds({ plan, law }).flatMap(([member]) =>
+      member.radios.includes(radio.id) ? [member.id] : [],
+    );
     for (const on of consequences.channels.values()) {
       if (on.transmitHz === undefined) continue;
-      const settings = consequences.holdersOf(radio.id).flatMap((member) => {
+      const settings = kinds.flatMap((member) => {
         const use = consequences.use(member, radio.id, on.slot);
         return use?.may === 'transmit' && use.setting ? [use.setting.powerW] : [];
       });

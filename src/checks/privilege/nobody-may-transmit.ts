@@ -1,5 +1,5 @@
+import { memberKinds } from '../../consequences/member-kinds.ts';
 import { serviceById, sourceOf } from '../../regulations/law.ts';
-import { memberKinds } from '../member-kinds.ts';
 import { shortfalls } from '../needs.ts';
 import { refusedSlots, transmitPath } from '../planned-signals.ts';
 import { commonPractice, rule } from '../rule.ts';
