@@ -5,7 +5,7 @@
  * The cautious case throughout: the greatest power the plan lets it use, the key held down all the time the
  * averaging counts, the main beam, ground reflection. A station on several bands stands once for each band.
  */
-import type { Antenna, Plan } from '../plan/model.ts';
+import type { Antenna, Plan, Radio } from '../plan/model.ts';
 import { antennaSituation } from '../reach/antenna-situation.ts';
 import { type ExposureAnswer, exposure } from '../reach/exposure.ts';
 import type { Law } from '../regulations/law.ts';
@@ -27,7 +27,13 @@ export interface ExposureRow {
   readonly answer: ExposureAnswer;
 }
 
-export function exposuresOf(plan: Plan, consequences: Consequences, law: Law): readonly ExposureRow[] {
+/** @param radios the kinds of radio to look at besides the stations */
+export function exposuresOf(
+  plan: Plan,
+  consequences: Consequences,
+  law: Law,
+  radios: Iterable<Radio> = plan.radios.values(),
+): readonly ExposureRow[] {
   const rows: ExposureRow[] = [];
   const add = (
     kind: ExposureRow['kind'],
@@ -77,7 +83,7 @@ export function exposuresOf(plan: Plan, consequences: Consequences, law: Law): r
         add(kind, station, on, on.transmitHz, station.powerW);
     }
   }
-  for (const radio of plan.radios.values()) {
+  for (const radio of radios) {
     // Members alike in licences and place use the same setting, so one of each kind is asked.
     const kinds = memberKinds({ plan, law }).flatMap(([member]) =>
       member.radios.includes(radio.id) ? [member.id] : [],

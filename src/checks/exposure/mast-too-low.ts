@@ -46,7 +46,8 @@ repeaters:
       mailbox: ['packet', 'mailboxes'],
       radio: ['radios'],
     };
-    for (const row of exposuresOf(plan, consequences, law)) {
+    const atMasts = [...plan.radios.values()].filter(({ antenna }) => antenna.carried === 'mast');
+    for (const row of exposuresOf(plan, consequences, law, atMasts)) {
       if (row.answer.kind !== 'distance' || row.carried !== 'mast' || row.heightM === undefined) continue;
       const needed = row.answer.public.keepM + overheadM;
       if (row.heightM >= needed) continue;
