@@ -128,10 +128,12 @@ const mostOctets = 75;
 
 /** Broken before the 76th octet, never within a character; each further line begins with a space that counts. */
 function folded(line: string): string {
+  if (line.length <= mostOctets && /^[\x20-\x7e]*$/.test(line)) return line;
+  const encoder = new TextEncoder();
   let text = '';
   let used = 0;
   for (const character of line) {
-    const octets = new TextEncoder().encode(character).length;
+    const octets = encoder.encode(character).length;
     if (used + octets > mostOctets) {
       text += '\r\n ';
       used = 1;
