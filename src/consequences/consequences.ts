@@ -6,6 +6,7 @@ import type { CheckIn, Ladder, Plan, Radio } from '../plan/model.ts';
 import type { Law } from '../regulations/law.ts';
 import { type ChannelOutcome, type ChannelParticulars, channelParticulars } from './channel-particulars.ts';
 import { hangings } from './hangs-on.ts';
+import { memberKinds } from './member-kinds.ts';
 import { type Occurrence, occurrences, recurrenceFor } from './occurrences.ts';
 import { type Outages, outages } from './outages.ts';
 import { type PacketTimes, packetTimes } from './packet-times.ts';
@@ -62,14 +63,21 @@ export function consequencesOf(plan: Plan, law: Law): Consequences {
   const channels = new Map(
     [...outcomes].flatMap(([slot, outcome]) => (outcome.known ? [[slot, outcome.particulars] as const] : [])),
   );
-  const uses = new Map<string, Use | undefined>();
+  const firstOfKind = once(() => {
+    const kinds = memberKinds({ plan, law });
+    return new Map(kinds.flatMap((kind) => kind.map(({ id }) => [id, kind[0]] as const)));
+  });
+  // Worked out for the first member of each kind; the others differ in the licence they hold alone.
+  const useOfKind = once((first: string, radioId: string, slot: number): Use | undefined => {
+    const [member, radio, on] = [plan.members.get(first), plan.radios.get(radioId), channels.get(slot)];
+    return member && radio && on && useOf(plan, law, member, radio, on);
+  });
   const use = (memberId: string, radioId: string, slot: number): Use | undefined => {
-    const key = `${memberId} ${radioId} ${slot}`;
-    if (!uses.has(key)) {
-      const [member, radio, on] = [plan.members.get(memberId), plan.radios.get(radioId), channels.get(slot)];
-      uses.set(key, member && radio && on && useOf(plan, law, member, radio, on));
-    }
-    return uses.get(key);
+    const first = firstOfKind().get(memberId);
+    const found = first && useOfKind(first.id, radioId, slot);
+    if (found?.licence === undefined || found.service === undefined || first?.id === memberId) return found;
+    const licence = plan.members.get(memberId)?.licences.get(found.service);
+    return licence ? { ...found, licence } : found;
   };
   const best = once(
     (memberId: string, slot: number): BestUse | undefined =>

@@ -25,7 +25,8 @@ export function memberKinds({
   for (const member of plan.members.values()) {
     const licences = [...member.licences].map(
       ([service, { class: held, expires, authority }]) =>
-        `${service} ${held ?? ''} ${expires !== undefined && expires < plan.effective} ${authority !== undefined}`,
+        // The day on which a licence ended is in the words of what it no longer allows.
+        `${service} ${held ?? ''} ${expires !== undefined && expires < plan.effective ? expires : ''} ${authority !== undefined}`,
     );
     const area = member.at === undefined ? undefined : areas.get(member.at);
     const key = JSON.stringify([member.radios, licences, area ?? '']);
