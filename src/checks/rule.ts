@@ -30,6 +30,8 @@ export interface Rule {
   readonly mend: string;
   /** Where the rule comes from. Custom of the trade is named as common practice. */
   readonly sources: readonly [Source, ...Source[]];
+  /** A rule about radio paths runs only where they were predicted. */
+  readonly needs?: 'paths';
   /** A piece of a plan that breaks the rule; `# finding` stands on each line it is found at. */
   readonly bad: string;
   /** Its nearest piece that does not. */

@@ -3,6 +3,7 @@
  * applied to what was found; rules about acceptances then run over what became of them.
  */
 import { compareFindings, type Finding, type Observation } from '../findings/finding.ts';
+import { languageFindings } from '../plan/language-findings.ts';
 import type { LoadedPlan } from '../plan/load.ts';
 import { type Sifted, sift } from './acceptance.ts';
 import { allRules } from './all-rules.ts';
@@ -13,21 +14,24 @@ export function runChecks(
   placeOf: LoadedPlan['placeOf'],
   rules: readonly Rule[] = allRules,
 ): Sifted {
-  const asked = { ...plain, ruleIds: rules.map((rule) => rule.id) };
+  const ruleIds = [...rules, ...languageFindings].map(({ id }) => id);
+  const asked = { ...plain, ruleIds };
+  const running = rules.filter((rule) => rule.needs === undefined || plain[rule.needs] !== undefined);
   const found = (context: RuleContext): readonly Finding[] =>
-    rules.flatMap((rule) => [...rule.check(context)].map((seen) => toFinding(rule, seen, placeOf)));
+    running.flatMap((rule) => [...rule.check(context)].map((seen) => toFinding(rule, seen, placeOf)));
   const sifted = sift(
     found({ ...asked, idle: [] }).toSorted(compareFindings),
     asked.plan.accepted,
     asked.today,
   );
-  if (sifted.idle.length === 0) return sifted;
+  // What a rule that did not run might have found cannot be said to match nothing.
+  const resting = new Set(rules.filter((rule) => !running.includes(rule)).map(({ id }) => id));
+  const idle = sifted.idle.filter(({ index }) => !resting.has(asked.plan.accepted[index]?.rule ?? ''));
+  if (idle.length === 0) return { ...sifted, idle };
   const aboutAcceptances = rules
     .filter((rule) => rule.id.startsWith('accepted/'))
-    .flatMap((rule) =>
-      [...rule.check({ ...asked, idle: sifted.idle })].map((seen) => toFinding(rule, seen, placeOf)),
-    );
-  return { ...sifted, findings: [...sifted.findings, ...aboutAcceptances].toSorted(compareFindings) };
+    .flatMap((rule) => [...rule.check({ ...asked, idle })].map((seen) => toFinding(rule, seen, placeOf)));
+  return { ...sifted, idle, findings: [...sifted.findings, ...aboutAcceptances].toSorted(compareFindings) };
 }
 
 function toFinding(rule: Rule, seen: Observation, placeOf: LoadedPlan['placeOf']): Finding {

@@ -4,7 +4,7 @@
  */
 import { placesOf, type RadioPath } from '../consequences/paths.ts';
 import type { Observation } from '../findings/finding.ts';
-import type { Plan, Trial } from '../plan/model.ts';
+import type { Plan, Rung, Trial } from '../plan/model.ts';
 import type { Verdict } from '../reach/verdict.ts';
 import { endText, figuresText, marginText, wasHeard } from './path-words.ts';
 import type { RuleContext } from './rule.ts';
@@ -50,6 +50,14 @@ export function callPaths(
   });
 }
 
+/**
+ * Whether trials have said all there is to say: somebody was heard, or nothing was where the ladder sends people,
+ * which is a finding of its own.
+ */
+function isSettled(rung: Rung, trials: readonly Trial[]): boolean {
+  return wasHeard(trials) || (rung.from !== undefined && trials.some(({ heard }) => heard === 'nothing'));
+}
+
 /** Rungs whose best path from some places has a verdict, and on which nobody was heard: one observation a rung. */
 export function* rungsWithVerdict(
   context: RuleContext,
@@ -63,7 +71,7 @@ export function* rungsWithVerdict(
     for (const [index, rung] of ladder.rungs.entries()) {
       const found = callPaths(plan, paths, who, rung, ladder.reach).filter(
         ({ best, trials }) =>
-          best.prediction.ok && best.prediction.worse.verdict === verdict && !wasHeard(trials),
+          best.prediction.ok && best.prediction.worse.verdict === verdict && !isSettled(rung, trials),
       );
       const [first, ...others] = new Map(found.map((each) => [each.place, each])).values();
       if (!first) continue;

@@ -6,6 +6,7 @@ export const pathAgainstTrial = rule({
   id: 'path/against-trial',
   severity: 'note',
   basis: 'practice',
+  needs: 'paths',
   looksFor:
     'A trial that contradicts its prediction: nothing heard on a path reckoned solid, or a signal on one reckoned closed.',
   why: 'The trial is right. What the plan says about antennas, heights, power or tones may not be, and other predictions rest on it too.',

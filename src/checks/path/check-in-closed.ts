@@ -7,6 +7,7 @@ export const pathCheckInClosed = rule({
   id: 'path/check-in-closed',
   severity: 'warning',
   basis: 'practice',
+  needs: 'paths',
   looksFor:
     'A member whose usual place does not reach the repeater, or net control, of a check-in they are expected in.',
   why: 'They will be called and not heard. Either the ladder is started for nothing each time, or people learn to ignore a silence that one day means something.',

@@ -6,6 +6,7 @@ export const pathRungClosed = rule({
   id: 'path/rung-closed',
   severity: 'warning',
   basis: 'practice',
+  needs: 'paths',
   looksFor: 'A rung of a ladder whose path is not expected to close from where it is to be tried.',
   why: 'The ladder sends someone to call where the ground is in the way. They lose the time the rung takes, and may wait for an answer that cannot come.',
   mend: 'Choose a place from which the path closes (`readback ground` finds the nearest) or another channel; or try it and log the trial, which counts for more than any prediction.',

@@ -6,6 +6,7 @@ export const pathRungDoubtful = rule({
   id: 'path/rung-doubtful',
   severity: 'note',
   basis: 'practice',
+  needs: 'paths',
   looksFor: 'A rung of a ladder whose path may or may not close, and on which nobody was heard.',
   why: 'The prediction leaves it open. A trial settles in a few minutes, on a dry day, what no reckoning can.',
   mend: 'Try it from that place and log what was heard, or move the rung to better ground.',

@@ -6,6 +6,7 @@ export const pathRungUntried = rule({
   id: 'path/rung-untried',
   severity: 'note',
   basis: 'practice',
+  needs: 'paths',
   looksFor: 'A radio rung that was never tried from any place it is meant for.',
   why: 'A ladder is relied on when there is no time to find out. A rung that nobody has tried may fail for reasons no plan shows: a dead antenna, a wrong tone, a ridge.',
   mend: 'Try it on an ordinary day and log the trial: `readback log`.',
