@@ -2,7 +2,7 @@
  * Events → an iCalendar file as RFC 5545 (September 2009) has it: lines end in CRLF, the last too, and are
  * folded at 75 octets (3.1); backslash, semicolon, comma and line ends are escaped in text (3.3.11); every
  * event has its UID and DTSTAMP (3.6.1); every time with a zone names it, and the zone stands in the file
- * (3.2.19, 3.6.5).
+ * (3.2.19, 3.6.5). The name of the whole calendar is a property of RFC 7986 (October 2016), 5.1.
  *
  * Nothing is taken from the clock: the stamp and the sequence are the plan's, so that the same plan gives the
  * same bytes and a later revision replaces the events of an earlier one.
