@@ -76,7 +76,7 @@ const who = z
 
 const mode = oneOf(['fm', 'am', 'ssb', 'cw', 'packet']);
 
-export const antenna = keyed(
+const antenna = keyed(
   {
     gain: quantity('gain', 'a gain, such as -5 dBd or 2.15 dBi')
       .describe('Over a dipole (dBd) or an isotropic antenna (dBi).')

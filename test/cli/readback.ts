@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
 
-export const projectFolder = new URL('../..', import.meta.url).pathname.replace(/\/$/, '');
+const projectFolder = new URL('../..', import.meta.url).pathname.replace(/\/$/, '');
 export const demo = `${projectFolder}/plans/hickory-gap.yaml`;
 
 export function programPath(): string {
