@@ -34,6 +34,8 @@ export interface RadioPath {
   /** Members who would use it. */
   readonly members: readonly string[];
   readonly prediction: PathPrediction;
+  /** Of the antennas at both ends, above the ground. */
+  readonly heightsM: { readonly from: number; readonly to: number };
   /** The ground under it, from `from` to `to`; absent where there are no data. */
   readonly profile?: Profile;
   /** What was really heard on it, the latest last. */
@@ -76,7 +78,8 @@ export function radioPath(plan: Plan, consequences: Consequences, ground: Ground
     ...(declinedFrom !== undefined &&
       declinedTo !== undefined && { declinationDeg: { from: declinedFrom, to: declinedTo } }),
   });
-  return { ...wanted, prediction, ...(profile.gaps.length === 0 && { profile }), trials };
+  const heightsM = { from: there.antenna.heightM, to: back.antenna.heightM };
+  return { ...wanted, prediction, heightsM, ...(profile.gaps.length === 0 && { profile }), trials };
 }
 
 /** The ground between two places: from the elevation files where they cover it, else as typed from a map. */
