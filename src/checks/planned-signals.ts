@@ -85,8 +85,18 @@ export function inputPath(repeater: Repeater): PlanPath {
   return ['repeaters', repeater.id, repeater.writtenAs];
 }
 
+const services = new WeakMap<Repeater, { readonly law: Law; readonly found: readonly string[] }>();
+
 /** The services a repeater may belong to, by what is sent at either end of it. */
 export function repeaterServices(law: Law, repeater: Repeater): readonly string[] {
+  const before = services.get(repeater);
+  if (before?.law === law) return before.found;
+  const found = findServices(law, repeater);
+  services.set(repeater, { law, found });
+  return found;
+}
+
+function findServices(law: Law, repeater: Repeater): readonly string[] {
   if (repeater.service !== undefined) return [repeater.service];
   const { outputHz, inputHz } = repeater;
   const tries = [
@@ -181,7 +191,7 @@ function signal(
     answers[0] ?? {
       may: false,
       why: 'outside',
-      text: `${formatFrequency(frequencyHz)} MHz lies in no service of ${law.country.name} that a group may use`,
+      text: `${formatFrequency(frequencyHz)} MHz lies in no service that a group may use (rules: ${law.country.name})`,
     };
   return {
     at,

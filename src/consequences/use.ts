@@ -93,7 +93,7 @@ function inService(
     reasons: [source ? { code, text, source } : { code, text }],
   });
   const service = serviceById(law, serviceId);
-  if (!service) return refuse('unknown-service', `${serviceId} is no service of ${law.country.name}`);
+  if (!service) return refuse('unknown-service', `${serviceId} is no service of these rules (${law.country.name})`);
   const source = sourceOf(law, service);
   if (service.licence === 'never')
     return refuse('listen-only', `${service.name} may only be listened to`, source);

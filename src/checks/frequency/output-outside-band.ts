@@ -52,7 +52,7 @@ repeaters:
         const rank = use === undefined ? -1 : forOutputs.indexOf(use);
         return rank < 0 ? undefined : rank;
       });
-      const message = `Output is ${formatFrequency(frequencyHz)} MHz, in no service of ${law.country.name} that a group may use`;
+      const message = `Output is ${formatFrequency(frequencyHz)} MHz, in no service that a group may use (rules: ${law.country.name})`;
       yield {
         at,
         message: likely

@@ -33,7 +33,7 @@ channels:
       if (serviceOf(law, frequencyHz, frequencyHz).length > 0) continue;
       if (listenOnlyAt(law, frequencyHz).length > 0) continue;
       const likely = on.published ? undefined : likelyChannelFrequency(law, on, frequencyHz);
-      const message = `${formatFrequency(frequencyHz)} MHz lies in no service of ${law.country.name} in which a group may transmit`;
+      const message = `${formatFrequency(frequencyHz)} MHz lies in no service in which a group may transmit (rules: ${law.country.name})`;
       yield {
         at,
         message: likely

@@ -27,7 +27,7 @@ members:
       const observation: Observation = {
         at,
         points,
-        message: `There is no service \`${id}\` in the rules of ${law.country.name}; there are ${names.join(', ')}.`,
+        message: `There is no service \`${id}\` in these rules (${law.country.name}); there are ${names.join(', ')}.`,
       };
       yield near === undefined ? observation : { ...observation, suggestion: near };
     }

@@ -26,7 +26,7 @@ channels:
       const near = likely !== undefined && numberOf(likely) === numberOf(outcome.name) ? likely : undefined;
       const observation: Observation = {
         at: ['channels', slot, 'standard'],
-        message: `${law.country.name} has no published channel \`${outcome.name}\`; the nearest are ${outcome.nearest.join(', ') || 'none'}.`,
+        message: `There is no published channel \`${outcome.name}\` (rules: ${law.country.name}); the nearest are ${outcome.nearest.join(', ') || 'none'}.`,
       };
       yield near === undefined ? observation : { ...observation, suggestion: near };
     }
