@@ -41,19 +41,15 @@ export async function explain(id: string | undefined, options: ExplainOptions): 
 type Colours = ReturnType<typeof createColors>;
 
 function list(width: number, { bold, dim }: Colours): string {
-  const longest = Math.max(...describedRules.map((rule) => rule.id.length));
-  const topics = byTopic();
-  const blocks = [...topics].map(([topic, rules]) => {
-    const lines = rules.map((rule) => {
-      const [first = '', ...rest] = wrapText(rule.looksFor, width - longest - 13, plainWidth);
-      const indent = ' '.repeat(longest + 13);
-      return [
-        `  ${rule.id.padEnd(longest)}  ${dim(rule.severity.padEnd(9))}${first}`,
-        ...rest.map((line) => indent + line),
-      ].join('\n');
-    });
-    return `${bold(topic)}\n${lines.join('\n')}`;
-  });
+  const indent = ' '.repeat(6);
+  const blocks = [...byTopic().values()].map((rules) =>
+    rules
+      .map(({ id, severity, looksFor }) => {
+        const lines = wrapText(looksFor, width - indent.length, plainWidth).map((line) => indent + line);
+        return [`${bold(id)}  ${dim(severity)}`, ...lines].join('\n');
+      })
+      .join('\n'),
+  );
   return `${blocks.join('\n\n')}\n\n${describedRules.length} rules. \`readback explain RULE\` tells why, from what source, and how to mend it.\n`;
 }
 
