@@ -6,12 +6,13 @@ import { wrapText } from '../findings/wrap-text.ts';
 export interface Lines {
   /** A paragraph: the first line indented by `indent`, what runs over by `hang`. */
   say(text: string, indent?: number, hang?: number): string;
-  /** Columns padded to their widths, the last one wrapped below itself. */
+  /** Columns padded to their widths, at least one, the last one wrapped below itself. */
   row(cells: readonly string[], widths: readonly number[]): string;
 }
 
 export function lines(columns: number, widthOf: DisplayWidth): Lines {
-  const pad = (text: string, width: number) => text + ' '.repeat(Math.max(0, width - widthOf(text)));
+  // A cell wider than its column keeps a space before the next.
+  const pad = (text: string, width: number) => text + ' '.repeat(Math.max(1, width - widthOf(text)));
   const hung = (text: string, first: string, next: string) =>
     wrapText(visibleText(text), columns - Math.max(first.length, next.length), widthOf)
       .map((line, index) => `${index === 0 ? first : next}${line}`)

@@ -120,7 +120,7 @@ function silencesText(
   print: Lines,
   strong: (text: string) => string,
 ): string {
-  const widths = [2, 9, 8, 9, 13, 12];
+  const head = ['', 'Silence', 'Roll', 'Ladder', 'Together', 'Until'];
   const groups = new Map<string, { cells: readonly string[]; names: string[] }>();
   for (const { member, longest, lastCalled, calledBy } of silences) {
     const cells = longest
@@ -132,7 +132,7 @@ function silencesText(
             ? 'none'
             : `${span(longest.ladderMin)}${longest.untimedRungs > 0 ? ' *' : ''}`,
           span(longest.totalMin),
-          new Date(longest.toMs).toISOString().slice(0, 10),
+          longest.date,
         ]
       : [''];
     const news = [
@@ -147,15 +147,19 @@ function silencesText(
     known.names.push(nameOf(plan, member));
     groups.set(key, known);
   }
+  const widths = head.map((title, column) => {
+    const cells = [...groups.values()].filter((group) => group.cells.length === head.length);
+    return 2 + Math.max(title.length, ...cells.map((group) => group.cells[column]?.length ?? 0));
+  });
   const rows = [...groups.values()].flatMap(({ cells, names }) => {
-    const whole = cells.length === 6;
+    const whole = cells.length === head.length;
     const row = print.row(whole ? [...cells, names.join(', ')] : cells, widths);
     return whole ? [row] : [row, print.say(names.join(', '), 4)];
   });
   const untimed = silences.some(({ longest }) => longest !== undefined && longest.untimedRungs > 0);
   return [
     strong('Longest silence before a member is missed'),
-    print.row(['', 'Silence', 'Roll', 'Ladder', 'Together', 'Until', 'Members'], widths),
+    print.row([...head, 'Members'], widths),
     ...rows,
     ...(untimed ? [print.say('* and rungs to which the plan gives no time', 2)] : []),
   ].join('\n');

@@ -124,6 +124,7 @@ function silenceJson({ member, calledBy, longest, lastCalled }: Silence): object
       ? {
           from: isoMinute(longest.fromMs),
           to: isoMinute(longest.toMs),
+          date: longest.date,
           gapMin: longest.gapMin,
           rollMin: longest.rollMin,
           checkIn: longest.checkIn,

@@ -25,6 +25,8 @@ export interface SilentStretch {
   /** Instants of the two check-ins, milliseconds since 1970-01-01T00:00Z. */
   readonly fromMs: number;
   readonly toMs: number;
+  /** ISO date of the later one on the clocks of the plan's zone. */
+  readonly date: string;
   /** From the start of the one to the start of the other. */
   readonly gapMin: number;
   /** How long the later check-in lasts: by its end it is known who did not answer. */
@@ -106,6 +108,7 @@ function stretch(plan: Plan, earlier: Occurrence, later: Occurrence): SilentStre
   return {
     fromMs,
     toMs,
+    date: later.local.date,
     gapMin,
     rollMin,
     checkIn: later.checkIn.id,

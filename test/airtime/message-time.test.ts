@@ -62,6 +62,12 @@ test('500 characters are two frames of 256 octets at most, and eight transmissio
   expect(messageTime(over(1), 500, usualModem).transmissions).toBe(16);
 });
 
+// By hand: connect, two turns and disconnect are four exchanges, each end of each waits 300 ms in the mean.
+test('the two ends of a message of two frames wait 2.4 s in all for a slot, however many digipeaters there are', () => {
+  expect(messageTime(over(0), 500, usualModem).waitS).toBeCloseTo(2.4, 9);
+  expect(messageTime(over(2), 500, usualModem).waitS).toBeCloseTo(2.4, 9);
+});
+
 test('longer messages, more digipeaters and slower keying never take less time', () => {
   fc.assert(
     fc.property(

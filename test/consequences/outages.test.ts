@@ -164,3 +164,28 @@ fallbacks: {}
     { member: 'cal', slot: 11 },
   ]);
 });
+
+test('a rung that reaches any of two is lost only when both are away', async () => {
+  const licence = (call: string) =>
+    `licences: { amateur: { class: general, call: ${call}, expires: 2033-02-01 } }, radios: [handheld], at: base`;
+  const { consequences } = await example(`
+members:
+  ada: { name: Ada, ${licence('KX4XAA')} }
+  ben: { name: Ben, ${licence('KX4XBB')} }
+  cal: { name: Cal, ${licence('KX4XCC')} }
+fallbacks:
+  first:
+    name: First
+    who: [ben]
+    reach: [ada, cal]
+    rungs:
+      - { grade: primary, channel: 1, calls: 3, within: 5 min }
+      - { grade: alternate, channel: 3, calls: 3, within: 10 min }
+`);
+  const outages = consequences.outages();
+  for (const one of ['member:ada', 'member:cal'])
+    expect(ben(named(outages.single, one)), one).toBeUndefined();
+  const both = ben(named(outages.double, 'member:ada', 'member:cal'));
+  expect(both?.rungs.map(({ what }) => what.index)).toEqual([0, 1]);
+  expect(both?.standing).toEqual({ what: 'cut off', afterMin: 0 });
+});

@@ -32,6 +32,8 @@ test('called on Monday and Thursday evenings, four days pass from Thursday to Mo
     )
   ).get('ben');
   expect(ben?.longest).toMatchObject({ gapMin: 97 * 60, ladderMin: 0, totalMin: 97 * 60 + 10 });
+  // Monday evening in New York is Tuesday in UTC.
+  expect(ben?.longest?.date).toBe('2027-11-08');
 });
 
 test('a listening watch notices nobody', async () => {
@@ -65,4 +67,14 @@ test('after a series has ended nobody notices any more, and the last call is nam
     )
   ).get('ben');
   expect(ben?.lastCalled).toBe('2026-12-26');
+});
+
+// By hand: from 02:30 EST on 13 March 2027 to 02:30 EDT on the 15th, the 14th having no 02:30 in New York.
+test('a check-in that the clocks leave out is missed by all, and the silence is two days less an hour', async () => {
+  const ben = (
+    await silencesOf(
+      '  late: { name: Late, channel: 1, days: every day, at: "02:30", lasts: 15 min, who: all, control: [ada] }',
+    )
+  ).get('ben');
+  expect(ben?.longest).toMatchObject({ gapMin: 47 * 60, date: '2027-03-15' });
 });
