@@ -239,6 +239,62 @@ Examples:
   );
 
 program
+  .command('compare')
+  .description('what changed between two revisions, for whom, and what each radio must be given anew')
+  .argument('<old>', 'the plan of the revision before')
+  .argument('<new>', 'the plan as it is now')
+  .option('--out <dir>', 'write a change card and worksheets with only the slots to enter again')
+  .option('--templates <dir>', 'a folder whose templates replace those of the same name')
+  .option('--json', 'as JSON')
+  .addHelpText(
+    'after',
+    `
+By meaning and not by text: spacing, comments and the order of entries count for
+nothing. Told are changed channels, members, check-ins and ladders, the slots of
+each kind of radio to enter again, and what makes an old card dangerous.
+
+Examples:
+  readback compare plan-r2.yaml plan.yaml
+  readback compare plan-r2.yaml plan.yaml --out out/changes`,
+  )
+  .action(async (old: string, now: string, options) =>
+    endWith((await import('./compare.ts')).compare(old, now, { ...options, ...program.opts() })),
+  );
+
+program
+  .command('import')
+  .description('a roster or a table of channels from a spreadsheet, as entries of a plan')
+  .argument('<table>', 'a CSV file with a head')
+  .addOption(
+    new Option('--kind <kind>', 'what the table holds').choices(['roster', 'channels']).makeOptionMandatory(),
+  )
+  .option('--map <file>', 'a YAML file: one "Head of column: field" a line')
+  .option('--ask', 'ask what each column is')
+  .option('--into <plan>', 'put the entries into this plan file; else they are printed')
+  .option('--dry-run', 'with --into: print the entries and write nothing')
+  .addHelpText(
+    'after',
+    `
+Nothing is guessed: a column that is not mapped is listed and left out, and a
+cell that cannot be read stops the import with its line.
+
+Fields of a roster: id, name, radios, at, roams, SERVICE call, SERVICE class,
+SERVICE expires, contact WORD (amateur call, gmrs expires, contact phone).
+Fields of channels: slot, name, use, receive, transmit, offset direction, offset,
+listen, standard, tone, receive tone, width, mode, power, service.
+A column mapped to "leave out" is left out on purpose.
+
+Exit status: 0 imported; 1 a row could not be read; 2 the work could not be done.
+
+Examples:
+  readback import roster.csv --kind roster --ask
+  readback import roster.csv --kind roster --map roster-map.yaml --into plan.yaml`,
+  )
+  .action(async (table: string, options) =>
+    endWith((await import('./import.ts')).importFile(table, { ...options, ...program.opts() })),
+  );
+
+program
   .command('explain')
   .description('a rule: what it looks for, why, its source, how to mend it; without a rule, all of them')
   .argument('[rule]', 'such as offset/unusual')
