@@ -23,9 +23,6 @@ export interface Frame {
   readonly information?: Uint8Array;
 }
 
-/** Most digipeaters a frame has room for (3.12.5). */
-export const mostDigipeaters = 8;
-
 /** The longest information field unless stations agree on another (N1; 6.3.2, 6.7.2.1). */
 export const longestInformation = 256;
 

@@ -4,6 +4,7 @@
  * M. Chepponis and P. Karn, The KISS TNC: a simple host-to-TNC protocol (1987), section 4: TXDELAY 50 units of
  * 10 ms, persistence P = 63 (p = (P + 1) / 256), slot time 10 units of 10 ms.
  */
+import { longestInformation } from './ax25-frame.ts';
 
 export interface Modem {
   readonly bitsPerS: number;
@@ -27,7 +28,7 @@ export const usualModem: Modem = {
   txTailS: 0,
   persistence: 64 / 256,
   slotS: 0.1,
-  informationOctets: 256,
+  informationOctets: longestInformation,
   framesPerTurn: 1,
 };
 

@@ -5,6 +5,7 @@ import type { SharedPoints } from '../consequences/shared-points.ts';
 import type { RungAt } from '../consequences/ways.ts';
 import { span } from '../documents/figures.ts';
 import type { Plan } from '../plan/model.ts';
+import { failurePairs } from './failure-pairs.ts';
 import type { OutagesOptions } from './outages.ts';
 import { palette } from './palette.ts';
 import { type Lines, lines } from './print-lines.ts';
@@ -162,41 +163,9 @@ function doubleText(plan: Plan, double: readonly Outage[], print: Lines): string
     .flatMap((alike) => {
       const [first] = alike;
       const what = standings(plan, first?.members ?? [], false).map((text) => print.say(text, 2, 4));
-      return [...what, ...gatheredPairs(alike).map((text) => print.say(`if ${text}`, 6, 9))];
+      return [...what, ...failurePairs(alike).map((text) => print.say(`if ${text}`, 6, 9))];
     })
     .join('\n');
-}
-
-function gatheredPairs(alike: readonly Outage[]): readonly string[] {
-  let rest = alike.flatMap(({ failed, members }) => {
-    const [one, other] = failed;
-    const afterMin = Math.max(...members.map(({ standing }) => standing?.afterMin ?? 0));
-    return other === undefined
-      ? []
-      : [
-          {
-            names: [one, other].map(({ name, kind }) => (kind === 'member' ? `${name} away` : name)),
-            afterMin,
-          },
-        ];
-  });
-  const texts: string[] = [];
-  while (rest.length > 0) {
-    const counts = new Map<string, number>();
-    for (const { names } of rest) for (const name of names) counts.set(name, (counts.get(name) ?? 0) + 1);
-    const [hub = ''] = [...counts].toSorted((a, b) => b[1] - a[1])[0] ?? [];
-    const partners = rest
-      .filter(({ names }) => names.includes(hub))
-      .map(
-        ({ names, afterMin }) =>
-          `${names.find((name) => name !== hub) ?? hub}${afterMin === 0 ? '' : ` (${after(afterMin).trim()})`}`,
-      );
-    texts.push(
-      `${hub} together with ${partners.length > 1 ? `one of ${partners.join(', ')}` : partners.join()}`,
-    );
-    rest = rest.filter(({ names }) => !names.includes(hub));
-  }
-  return texts;
 }
 
 /** `Ridge digipeater, Gap repeater after 12 h` */
