@@ -72,22 +72,31 @@ export function consequencesOf(plan: Plan, law: Law): Consequences {
     const [member, radio, on] = [plan.members.get(first), plan.radios.get(radioId), channels.get(slot)];
     return member && radio && on && useOf(plan, law, member, radio, on);
   });
-  const use = (memberId: string, radioId: string, slot: number): Use | undefined => {
-    const first = firstOfKind().get(memberId);
-    const found = first && useOfKind(first.id, radioId, slot);
-    if (found?.licence === undefined || found.service === undefined || first?.id === memberId) return found;
+  /** What the first of a kind may do, with the licence that this member holds. */
+  const asHeldBy = <Found extends Use>(memberId: string, first: string, found: Found): Found => {
+    if (memberId === first || found.licence === undefined || found.service === undefined) return found;
     const licence = plan.members.get(memberId)?.licences.get(found.service);
     return licence ? { ...found, licence } : found;
   };
-  const best = once(
-    (memberId: string, slot: number): BestUse | undefined =>
-      (plan.members.get(memberId)?.radios ?? [])
-        .flatMap((radio) => {
-          const found = use(memberId, radio, slot);
-          return found ? [{ ...found, radio }] : [];
-        })
-        .toSorted((a, b) => rank[a.may] - rank[b.may])[0],
+  const use = (memberId: string, radioId: string, slot: number): Use | undefined => {
+    const first = firstOfKind().get(memberId)?.id;
+    const found = first === undefined ? undefined : useOfKind(first, radioId, slot);
+    return found && first !== undefined ? asHeldBy(memberId, first, found) : undefined;
+  };
+  const bestOfKind = once((first: string, slot: number): BestUse | undefined =>
+    (plan.members.get(first)?.radios ?? [])
+      .flatMap((radio) => {
+        const found = useOfKind(first, radio, slot);
+        return found ? [{ ...found, radio }] : [];
+      })
+      .toSorted((a, b) => rank[a.may] - rank[b.may])
+      .at(0),
   );
+  const best = (memberId: string, slot: number): BestUse | undefined => {
+    const first = firstOfKind().get(memberId)?.id;
+    const found = first === undefined ? undefined : bestOfKind(first, slot);
+    return found && first !== undefined ? asHeldBy(memberId, first, found) : undefined;
+  };
   const holdersOf = once((radio: string): readonly string[] =>
     [...plan.members.values()].filter((member) => member.radios.includes(radio)).map((member) => member.id),
   );

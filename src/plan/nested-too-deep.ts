@@ -2,39 +2,41 @@
  * Where a YAML text is nested too deep, found without recursion, so that a file of brackets is refused
  * before anything that recurses sees it: such a file exhausts the stack beyond what `try` can catch.
  */
-import { CST, Lexer } from 'yaml';
+import { CST, Lexer, Parser } from 'yaml';
 
 /** Plans are four or five levels deep. */
 export const deepest = 64;
 
-/**
- * Offset of the first bracket, or list mark on one line, that is nested too deep. Looks at the words of
- * the text only, so it costs nothing worth measuring, and it stops at the first.
- */
-export function bracketTooDeep(text: string): number | undefined {
+/** What a text is made of, or where its brackets, or list marks on one line, are nested too deep. */
+export type Tokens = { readonly tokens: readonly CST.Token[] } | { readonly tooDeepAt: number };
+
+/** Reads the words of a text one by one, so that the parser never sees one that lies too deep. */
+export function tokensOf(text: string): Tokens {
+  const tokens: CST.Token[] = [];
+  const parser = new Parser();
   let offset = 0;
   let brackets = 0;
   let marksOnLine = 0;
   let scalarNext = false;
   for (const word of new Lexer().lex(text)) {
-    if (word === CST.DOCUMENT || word === CST.FLOW_END) continue;
-    if (word === CST.SCALAR) {
-      scalarNext = true;
-      continue;
+    if (word === CST.SCALAR) scalarNext = true;
+    else if (word !== CST.DOCUMENT && word !== CST.FLOW_END) {
+      if (scalarNext) scalarNext = false;
+      else if (word === '[' || word === '{') {
+        brackets += 1;
+        if (brackets > deepest) return { tooDeepAt: offset };
+      } else if (word === ']' || word === '}') brackets = Math.max(0, brackets - 1);
+      else if (word === '\n' || word === '\r\n') marksOnLine = 0;
+      else if (brackets === 0 && (word === '-' || word === '?')) {
+        marksOnLine += 1;
+        if (marksOnLine > deepest) return { tooDeepAt: offset };
+      }
+      offset += word.length;
     }
-    if (scalarNext) scalarNext = false;
-    else if (word === '[' || word === '{') {
-      brackets += 1;
-      if (brackets > deepest) return offset;
-    } else if (word === ']' || word === '}') brackets = Math.max(0, brackets - 1);
-    else if (word === '\n' || word === '\r\n') marksOnLine = 0;
-    else if (brackets === 0 && (word === '-' || word === '?')) {
-      marksOnLine += 1;
-      if (marksOnLine > deepest) return offset;
-    }
-    offset += word.length;
+    for (const token of parser.next(word)) tokens.push(token);
   }
-  return undefined;
+  for (const token of parser.end()) tokens.push(token);
+  return { tokens };
 }
 
 /** Offset of the first token nested too deep, by whatever means. */

@@ -17,11 +17,10 @@ import {
   type Node,
   type Pair,
   type ParsedNode,
-  Parser,
   type YAMLMap,
 } from 'yaml';
 import type { PlanPath } from '../findings/finding.ts';
-import { bracketTooDeep, deepest, tokenTooDeep } from './nested-too-deep.ts';
+import { deepest, tokensOf, tokenTooDeep } from './nested-too-deep.ts';
 import { noSuchAnchor, tagNotKnown, yamlInWords } from './yaml-in-words.ts';
 
 export interface YamlTree {
@@ -63,9 +62,9 @@ export function readYaml(text: string): YamlTree {
     const suggestion = 'save the file with LF or CRLF line ends';
     return failed({ kind: 'not-yaml', message, suggestion, from: bareReturn, to: bareReturn + 1 });
   }
-  const bracket = bracketTooDeep(text);
-  if (bracket !== undefined) return tooDeep(bracket);
-  const tokens = [...new Parser().parse(text)];
+  const read = tokensOf(text);
+  if ('tooDeepAt' in read) return tooDeep(read.tooDeepAt);
+  const { tokens } = read;
   const token = tokenTooDeep(tokens);
   if (token !== undefined) return tooDeep(token);
 
