@@ -156,7 +156,7 @@ function ladderFields({ consequences }: Revision, ladder: Ladder): Fields {
   ]);
 }
 
-export function rungText(rung: Rung): string {
+function rungText(rung: Rung): string {
   return [
     rung.grade,
     rung.channel === undefined ? '' : `channel ${rung.channel}`,

@@ -25,8 +25,8 @@ import { formatTone, type Tone } from '../radio/tone.ts';
 import { askedFields } from './compare-entries.ts';
 import { shortestOrder } from './shortest-order.ts';
 
-export const keyS = 0.5;
-export const findS = 1.35;
+const keyS = 0.5;
+const findS = 1.35;
 
 export interface EntryEffort {
   readonly keys: number;
@@ -60,7 +60,7 @@ export function entryEffort(radio: Radio, entries: readonly Entry[]): EntryEffor
 }
 
 /** Keys for one channel after another; from a radio that was reset where there is none before. */
-export function stepKeys(
+function stepKeys(
   radio: Radio,
   fields: readonly EntryField[],
   before: Entry | undefined,
@@ -129,15 +129,15 @@ function around(list: readonly unknown[], from: unknown, to: unknown): number {
   return Math.max(1, Math.min(steps, list.length - steps));
 }
 
+const digitalCodes = dcsCodes104.flatMap((code) => [`D${code}N`, `D${code}I`]);
+const subaudibleTones = ctcssTones.map(({ tenthsHz }) => formatTone({ kind: 'ctcss', tenthsHz }));
+
 function toneKeys(before: Tone | undefined, tone: Tone | undefined, kindApart: boolean): number {
   if (before === undefined && tone === undefined) return 0;
   if (before !== undefined && tone !== undefined && formatTone(before) === formatTone(tone)) return 0;
   const kindKeys = kindApart || before?.kind === tone?.kind ? 0 : 2;
   if (tone === undefined) return kindApart ? 0 : menu + kindKeys + confirm;
-  const list: readonly string[] =
-    tone.kind === 'dcs'
-      ? dcsCodes104.flatMap((code) => [`D${code}N`, `D${code}I`])
-      : ctcssTones.map(({ tenthsHz }) => formatTone({ kind: 'ctcss', tenthsHz }));
+  const list = tone.kind === 'dcs' ? digitalCodes : subaudibleTones;
   const from = before?.kind === tone.kind ? formatTone(before) : list[0];
   const to = formatTone(tone);
   return menu + kindKeys + (from === to ? 0 : around(list, from, to)) + confirm;

@@ -111,6 +111,8 @@ async function lastEntries(
 ): Promise<readonly Entry[] | undefined> {
   const { plan, consequences } = await loadSubject(path, options);
   const old = plan.radios.get(radio.id);
+  if (old === undefined)
+    process.stderr.write(`${path} has no radio ${radio.id}: its values are not known again.\n`);
   return old && entriesOf(plan, consequences, old);
 }
 
