@@ -36,12 +36,13 @@ export async function build(path: string, options: BuildOptions): Promise<ExitSt
   const examined = await examine(file.text, file.name, {
     today: today(options.today),
     read: (beside) => readBeside(file.folder, beside),
+    withPaths: true,
   });
   const errors = examined.findings.filter(({ severity }) => severity === 'error');
   if (!examined.whole || errors.length > 0) return refuseToBuild(examined, errors, options);
 
   const { files, flaws } = await documentSet(
-    examined.whole,
+    { ...examined.whole, findings: examined.findings },
     {
       fonts: fontBytes(),
       templates: await readTemplates(options.templates, examined.whole.plan.language),

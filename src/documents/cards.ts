@@ -244,7 +244,8 @@ function inGroups(channels: readonly ChannelData[]): readonly ChannelData[] {
   return channels.map((channel, index) => ({ ...channel, air: starts.has(index) }));
 }
 
-function callSigns(member: Member, law: Law): readonly string[] {
+/** Call signs, in the order of the country's services. */
+export function callSigns(member: Member, law: Law): readonly string[] {
   const order = law.country.services.map((service) => service.id);
   return [...member.licences]
     .toSorted(([a], [b]) => order.indexOf(a) - order.indexOf(b))

@@ -2,11 +2,9 @@
  * Every document of a plan: path → bytes. Each is gathered as plain data, placed by a template, laid out and
  * painted; what does not fit or cannot be set in type comes back as a flaw, and nothing is cut in silence.
  */
-import type { Consequences } from '../consequences/consequences.ts';
 import type { PlanPath } from '../findings/finding.ts';
-import type { Plan } from '../plan/model.ts';
 import { plainSpellingWords } from '../radio/spelling.ts';
-import type { Law } from '../regulations/law.ts';
+import { type BookletSubject, gatherBooklet } from './booklet/booklet.ts';
 import { gatherCalendars } from './calendar.ts';
 import { type CardsData, gatherCards, gatherGeneralCard } from './cards.ts';
 import { gatherChannelList } from './channel-list.ts';
@@ -25,14 +23,6 @@ export interface DocumentSet {
   readonly flaws: readonly PrintFlaw[];
 }
 
-export interface Subject {
-  readonly plan: Plan;
-  readonly law: Law;
-  readonly consequences: Consequences;
-  /** The plan check. */
-  readonly check: string;
-}
-
 export interface Wanted {
   /** A folder for each member, with what is theirs and nothing private of others. */
   readonly packs?: boolean;
@@ -40,7 +30,11 @@ export interface Wanted {
   readonly testSheet?: boolean;
 }
 
-export async function documentSet(subject: Subject, press: Press, wanted: Wanted = {}): Promise<DocumentSet> {
+export async function documentSet(
+  subject: BookletSubject,
+  press: Press,
+  wanted: Wanted = {},
+): Promise<DocumentSet> {
   const { plan, law, consequences, check } = subject;
   const words = wordsIn(plan.language);
   const printer = await printerFor(plan, press);
@@ -75,6 +69,11 @@ export async function documentSet(subject: Subject, press: Press, wanted: Wanted
     caution: law.country.caution,
   };
   await add('channel-list.pdf', 'channel-list.hbs', { ...head, channels }, ['channels']);
+
+  const booklet = await gatherBooklet(subject, words);
+  const pages = printer.content('booklet.hbs', booklet.data, booklet.figures);
+  keep('booklet.pdf', await printer.pdf(pages, ['plan']));
+  files.set('booklet.html', printer.html(pages));
 
   const calendars = await gatherCalendars(plan, consequences, check);
   const addCalendar = (path: string, calendar: IcsCalendar | undefined) => {

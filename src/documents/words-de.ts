@@ -63,7 +63,10 @@ export const german: Words = {
   },
   atOnce: 'sofort',
   after: (length) => `nach ${length}`,
-  needs: (things, backup) => `${things.join(', ')}${backup === '' ? '' : `; ${backup} ohne`}`,
+  needs: (things, backup) =>
+    things.length === 0
+      ? `läuft ${backup} allein`
+      : `${things.join(', ')}${backup === '' ? '' : `; läuft ${backup} ohne`}`,
   rungWord: 'Stufe',
   figure: {
     day: 'Die Runden eines Tages auf einem Streifen von 24 Stunden; die Tabelle darunter sagt dasselbe in Worten.',
@@ -74,12 +77,12 @@ export const german: Words = {
     code: 'Ein Code für Telefone, der Kanalliste und Plankennung wiederholt.',
   },
   script: {
-    open: (call, title, net, channel) => `Hier ${call}, Leitstelle von ${title}: ${net} auf ${channel}.`,
-    urgent: 'Wer Dringendes hat, bitte jetzt.',
-    ask: (name, call) => (call === '' ? `${name}, bitte.` : `${name}, ${call}, bitte.`),
-    check: (reader) => `${reader}, bitte die Plankennung von deiner Karte.`,
-    missed: (ladder) => `Wer fehlt: noch zweimal rufen, dann die Leiter „${ladder}“ beginnen.`,
-    close: (call, net) => `${net} ist beendet. Hier ${call}, Ende.`,
+    open: (title, net, channel) =>
+      `„Hier [dein Rufzeichen], Leitstelle von ${title}: ${net} auf ${channel}.“`,
+    urgent: '„Wer Dringendes hat, bitte jetzt.“',
+    check: 'Wer an der Reihe ist, liest die Plankennung von der eigenen Karte; mit dieser Seite vergleichen.',
+    missed: (ladder) => `Wer nicht antwortet: noch zweimal rufen, dann die Leiter „${ladder}“ beginnen.`,
+    close: (net) => `„${net} ist beendet. Hier [dein Rufzeichen], Ende.“`,
   },
   testSheet: {
     title: 'Prüfblatt für den Drucker',

@@ -57,12 +57,11 @@ export interface Words {
   };
   /** Lines of the roll-call script that hang on who calls whom. */
   readonly script: {
-    open(call: string, title: string, net: string, channel: string): string;
+    open(title: string, net: string, channel: string): string;
     readonly urgent: string;
-    ask(name: string, call: string): string;
-    check(reader: string): string;
+    readonly check: string;
     missed(ladder: string): string;
-    close(call: string, net: string): string;
+    close(net: string): string;
   };
   readonly testSheet: { readonly title: string; readonly front: string; readonly back: string };
   calls(count: number): string;
@@ -122,7 +121,10 @@ export const english: Words = {
   },
   atOnce: 'at once',
   after: (length) => `after ${length}`,
-  needs: (things, backup) => `${things.join(', ')}${backup === '' ? '' : `; ${backup} without`}`,
+  needs: (things, backup) =>
+    things.length === 0
+      ? `runs ${backup} on its own`
+      : `${things.join(', ')}${backup === '' ? '' : `; runs ${backup} without`}`,
   rungWord: 'rung',
   figure: {
     day: 'The check-ins of a day on a strip of 24 hours; the table below says the same in words.',
@@ -133,13 +135,12 @@ export const english: Words = {
     code: 'A code for telephones that says the channel list and the plan check again.',
   },
   script: {
-    open: (call, title, net, channel) =>
-      `This is ${call}, net control of ${title}, calling ${net} on ${channel}.`,
-    urgent: 'Anybody with urgent traffic, call now.',
-    ask: (name, call) => (call === '' ? `${name}, please.` : `${name}, ${call}, please.`),
-    check: (reader) => `${reader}, read the plan check from your card.`,
-    missed: (ladder) => `Who did not answer: call twice more, then start the ladder "${ladder}".`,
-    close: (call, net) => `${net} is closed. This is ${call}, clear.`,
+    open: (title, net, channel) =>
+      `"This is [your call sign], net control of ${title}, opening the ${net} on ${channel}."`,
+    urgent: '"Anybody with urgent traffic, call now."',
+    check: 'Ask the reader of the day for the plan check from their own card; compare it with this page.',
+    missed: (ladder) => `Who does not answer: call twice more, then start the ladder "${ladder}".`,
+    close: (net) => `"The ${net} is closed. This is [your call sign], clear."`,
   },
   testSheet: {
     title: 'Printer test sheet',

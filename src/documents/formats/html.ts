@@ -140,6 +140,8 @@ function blockHtml(block: Exclude<Block, { kind: 'new-page' }>, page: Page): str
       return `<div class="${block.kind}">${blocks(block.blocks, page)}</div>`;
     case 'space':
       return `<div${classes([rule(page, 'space', block.heightMm, `height:${block.heightMm}mm`)])}></div>`;
+    case 'contents':
+      return `<nav><ul>${block.entries.map(({ id, text }) => `<li><a href="#${escapeMarkup(id)}">${escapeMarkup(text)}</a></li>`).join('')}</ul></nav>`;
     case 'fill':
       return '';
     case 'rule':

@@ -170,6 +170,8 @@ export type Block =
   /** What room a side of a card has left: it pushes what follows down to the foot. */
   | { readonly kind: 'fill' }
   | { readonly kind: 'rule' }
+  /** Every section with an id and a heading, and the page it begins on. */
+  | { readonly kind: 'contents'; readonly entries: readonly { readonly id: string; readonly text: string }[] }
   | { readonly kind: 'new-page' };
 
 interface Named {

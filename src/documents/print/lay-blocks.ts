@@ -1,5 +1,5 @@
 /** Turns blocks into slabs: which room, size and gap each element gets, and its part in the structure. */
-import type { Block, Inline } from './content.ts';
+import type { Block, Inline, Table } from './content.ts';
 import { layFigure } from './lay-figure.ts';
 import { layTable } from './lay-table.ts';
 import { layText, placeLine, plainText, sizeOf, stack } from './lay-text.ts';
@@ -75,6 +75,8 @@ function layBlock(block: Block, widthPt: number, setting: Setting, parent: numbe
       return [layPanel(block.blocks, widthPt, setting, parent), gap(between)];
     case 'space':
       return [{ kind: 'gap', heightPt: (block.heightMm * 72) / 25.4, items: [], breakBelow: true }];
+    case 'contents':
+      return [...layTable(contentsTable(block.entries), widthPt, setting, parent), gap(between)];
     case 'fill':
       return [{ kind: 'slab', heightPt: 0, items: [], breakBelow: true, grows: true }];
     case 'rule': {
@@ -92,6 +94,31 @@ function layBlock(block: Block, widthPt: number, setting: Setting, parent: numbe
     case 'new-page':
       return [newPage];
   }
+}
+
+function contentsTable(entries: Extract<Block, { kind: 'contents' }>['entries']): Table {
+  return {
+    kind: 'table',
+    caption: [],
+    columns: [
+      { align: 'start', share: 1 },
+      { align: 'end', share: 0 },
+    ],
+    head: [],
+    body: entries.map(({ id, text }) => ({
+      cells: [
+        {
+          text: [{ kind: 'text', text, strong: false, code: false, whole: false }],
+          span: 1,
+          rows: 1,
+          heading: false,
+        },
+        { text: [{ kind: 'page-of', id }], span: 1, rows: 1, heading: false },
+      ],
+    })),
+    lines: 'none',
+    size: 'normal',
+  };
 }
 
 const newPage: Slab = { kind: 'new-page', heightPt: 0, items: [], breakBelow: true };

@@ -145,7 +145,10 @@ function layRows(grid: Grid, rows: readonly Row[], cells: readonly Placed[], par
           table.head === rows && index === rows.length - 1,
         ),
       );
-    return { kind: 'slab', heightPt, items, breakBelow: openBelow.length === 0 };
+    // A row that is one heading names those below it, and is not left alone at the foot of a page.
+    const [only] = row.cells;
+    const names = only?.heading === true && only.span === table.columns.length && index < rows.length - 1;
+    return { kind: 'slab', heightPt, items, breakBelow: openBelow.length === 0 && !names };
   });
 }
 

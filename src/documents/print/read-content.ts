@@ -20,6 +20,7 @@ import {
 } from './read-element.ts';
 import { readInline, runningText } from './read-inline.ts';
 import { readTable } from './read-table.ts';
+import { withContents } from './with-contents.ts';
 
 /** Figures by name; `<figure name="…"/>` places one. They are drawn in code, because a template computes nothing. */
 export type Figures = ReadonlyMap<string, Scene>;
@@ -41,6 +42,7 @@ const blockNames = [
   'fill',
   'rule',
   'new-page',
+  'contents',
 ];
 
 /** @throws Refusal naming file and line */
@@ -62,7 +64,7 @@ function readDocument(element: Element, figures: Figures): Content {
     sizePt: number(element, 'size', 10),
     head: head === undefined ? [] : runningText(head),
     foot: foot === undefined ? [] : runningText(foot),
-    blocks: readBlocks({ ...element, children: rest }, figures),
+    blocks: withContents(readBlocks({ ...element, children: rest }, figures)),
   };
 }
 
@@ -177,6 +179,10 @@ function readBlock(element: Element, figures: Figures): Block {
       allow(element, ['mm']);
       empty(element);
       return { kind: 'space', heightMm: positive(element, 'mm') };
+    case 'contents':
+      allow(element, []);
+      empty(element);
+      return { kind: 'contents', entries: [] };
     default:
       allow(element, []);
       empty(element);

@@ -1,0 +1,66 @@
+/** The check-ins of a day as a strip of 24 hours, as the clocks of the plan show them on its first days. */
+import type { Occurrence } from '../../consequences/occurrences.ts';
+import type { CheckIn } from '../../plan/model.ts';
+import type { Scene, Shape } from '../print/content.ts';
+
+const widthMm = 180;
+const leftMm = 52;
+const hourMm = (widthMm - leftMm - 4) / 24;
+const rowMm = 6;
+const topMm = 6;
+
+/** @param week occurrences of some days, from which each check-in's times on the clock are taken */
+export function dayStrip(checkIns: readonly CheckIn[], week: readonly Occurrence[], alt: string): Scene {
+  const heightMm = topMm + checkIns.length * rowMm + 1;
+  const shapes: Shape[] = [];
+  for (let hour = 0; hour <= 24; hour += 3) {
+    const x = leftMm + hour * hourMm;
+    shapes.push(
+      {
+        kind: 'line',
+        points: [
+          [x, topMm - 1.2],
+          [x, heightMm],
+        ],
+        widthMm: 0.15,
+      },
+      { kind: 'words', x, y: topMm - 2, text: String(hour).padStart(2, '0'), sizePt: 8, align: 'center' },
+    );
+  }
+  checkIns.forEach((checkIn, row) => {
+    const y = topMm + row * rowMm + rowMm / 2;
+    shapes.push({
+      kind: 'words',
+      x: 0,
+      y: y + 1,
+      text: cut(checkIn.name),
+      sizePt: 9,
+      align: 'start',
+      strong: !checkIn.listen,
+    });
+    const minutes = new Set(
+      week.filter((one) => one.checkIn.id === checkIn.id).map(({ local }) => local.minute),
+    );
+    for (const minute of minutes) {
+      const from = leftMm + (minute / 60) * hourMm;
+      const to = Math.min(widthMm, from + Math.max((checkIn.lastsMin / 60) * hourMm, 1));
+      shapes.push({
+        kind: 'polygon',
+        points: [
+          [from, y - 1.6],
+          [to, y - 1.6],
+          [to, y + 1.6],
+          [from, y + 1.6],
+        ],
+        // A roll call is a full bar, a listening watch an empty one.
+        ...(checkIn.listen ? { strokeMm: 0.3 } : { fill: 0 }),
+      });
+    }
+  });
+  return { widthMm, heightMm, alt, shapes };
+}
+
+/** Names stand left of the strip; the table has them whole. */
+function cut(name: string): string {
+  return name.length > 26 ? `${name.slice(0, 25)}…` : name;
+}

@@ -1,0 +1,50 @@
+/** What is lost when one thing fails, or two, in words for a table. */
+import type { Consequences } from '../../consequences/consequences.ts';
+import type { Lost, Outage } from '../../consequences/outages.ts';
+import type { Plan } from '../../plan/model.ts';
+import { span } from '../figures.ts';
+import type { Words } from '../words.ts';
+
+export interface OutageRow {
+  readonly failed: string;
+  readonly stops: string;
+  readonly checkIns: string;
+  /** Who is off the air or cut off, and when. */
+  readonly members: string;
+  /** Who loses a rung and has another. */
+  readonly rungs: string;
+}
+
+export function outageRows(
+  plan: Plan,
+  consequences: Consequences,
+  words: Words,
+): { readonly single: readonly OutageRow[]; readonly double: readonly OutageRow[] } {
+  const { single, double } = consequences.outages();
+  const row = (outage: Outage) => outageRow(plan, outage, words);
+  return { single: single.map(row), double: double.map(row) };
+}
+
+function outageRow(plan: Plan, outage: Outage, words: Words): OutageRow {
+  const when = ({ afterMin }: Lost<unknown>) => (afterMin === 0 ? words.atOnce : words.after(span(afterMin)));
+  const first = (id: string) => plan.members.get(id)?.name.split(' ')[0] ?? id;
+  const worse = outage.members.filter(({ standing }) => standing !== undefined);
+  const byStanding = new Map<string, string[]>();
+  for (const { member, standing } of worse) {
+    if (standing === undefined) continue;
+    const key = `${words.standing[standing.what]} ${when(standing)}`;
+    byStanding.set(key, [...(byStanding.get(key) ?? []), first(member)]);
+  }
+  return {
+    failed: outage.failed.map(({ kind, name }) => `${name} (${words.thing[kind]})`).join(' + '),
+    stops: outage.stopped.map((lost) => `${lost.what.name} ${when(lost)}`).join(', '),
+    checkIns: outage.checkIns
+      .map((lost) => `${plan.checkIns.get(lost.what)?.name ?? lost.what} ${when(lost)}`)
+      .join(', '),
+    members: [...byStanding].map(([standing, names]) => `${standing}: ${names.join(', ')}`).join('; '),
+    rungs: outage.members
+      .filter(({ standing }) => standing === undefined)
+      .map(({ member }) => first(member))
+      .join(', '),
+  };
+}

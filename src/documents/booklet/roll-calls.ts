@@ -1,0 +1,91 @@
+/**
+ * The script of each roll call: what net control says, whom they ask in which order, and the duty to identify
+ * that the country's rules lay on the channel's service. And whose turn it is in the first days.
+ */
+import type { Consequences } from '../../consequences/consequences.ts';
+import type { Occurrence } from '../../consequences/occurrences.ts';
+import type { Plan } from '../../plan/model.ts';
+import { identification, type Law } from '../../regulations/law.ts';
+import { callSigns, checkInOf } from '../cards.ts';
+import { shortDate } from '../figures.ts';
+import type { Words } from '../words.ts';
+
+export interface RollCall {
+  readonly name: string;
+  readonly when: string;
+  readonly days: string;
+  readonly slot: number;
+  readonly channel: string;
+  readonly lasts: string;
+  /** Net control in the order of their turns. */
+  readonly control: string;
+  readonly open: string;
+  readonly urgent: string;
+  readonly roll: readonly { readonly name: string; readonly calls: string }[];
+  readonly check: string;
+  /** What to do about who did not answer; empty where no ladder is named. */
+  readonly missed: string;
+  readonly close: string;
+  /** The duty to identify, in the words of the country's row; empty where there is none. */
+  readonly identify: string;
+}
+
+export interface TurnRow {
+  readonly date: string;
+  readonly time: string;
+  readonly name: string;
+  readonly control: string;
+  /** Who reads out the plan check. */
+  readonly reader: string;
+}
+
+export function rollCalls(
+  plan: Plan,
+  law: Law,
+  consequences: Consequences,
+  words: Words,
+): readonly RollCall[] {
+  const name = (id: string) => plan.members.get(id)?.name ?? id;
+  return [...plan.checkIns.values()]
+    .filter(({ listen }) => !listen)
+    .map((checkIn) => {
+      const { when, days, slot, channel, lasts } = checkInOf(plan, checkIn, false, words);
+      const services = consequences.channels.get(checkIn.channel)?.services ?? [];
+      const duties = services.slice(0, 1).flatMap((service) => identification(law, service)?.how ?? []);
+      const ladder = checkIn.missed === undefined ? undefined : plan.ladders.get(checkIn.missed);
+      return {
+        name: checkIn.name,
+        when,
+        days,
+        slot,
+        channel,
+        lasts,
+        control: checkIn.control.map(name).join(', '),
+        open: words.script.open(plan.title, checkIn.name, `${slot} ${channel}`),
+        urgent: words.script.urgent,
+        roll: consequences.membersOf(checkIn.who).flatMap((id) => {
+          const member = plan.members.get(id);
+          return member === undefined
+            ? []
+            : [{ name: member.name, calls: callSigns(member, law).join(', ') }];
+        }),
+        check: words.script.check,
+        missed: ladder === undefined ? '' : words.script.missed(ladder.name),
+        close: words.script.close(checkIn.name),
+        identify: duties.join(' '),
+      };
+    });
+}
+
+export function turnRows(plan: Plan, coming: readonly Occurrence[], words: Words): readonly TurnRow[] {
+  const name = (id: string | undefined) => (id === undefined ? '' : (plan.members.get(id)?.name ?? id));
+  return coming
+    .filter(({ checkIn }) => !checkIn.listen)
+    .map(({ checkIn, local, control, reader }) => ({
+      date: shortDate(local.date, words),
+      time: `${String(Math.floor(local.minute / 60)).padStart(2, '0')}:${String(local.minute % 60).padStart(2, '0')}`,
+      name: checkIn.name,
+      control: name(control),
+      reader: name(reader),
+    }));
+}
