@@ -47,7 +47,7 @@ export async function outagesText(
     options.two ? `${painted.strong('When two things fail')}\n${doubleText(plan, double, print)}` : '',
     painted.faint(
       print.say(
-        `Off the air: no radio rung of a member's ladders is left. Cut off: no rung at all, not even a meeting. Hours are how long batteries hold; how long a repair takes no plan knows. Every path that the plan names is taken to close: \`readback paths\` says which do.${
+        `Off the air: no radio rung of a member's ladders is left. Cut off: no rung at all, not even a meeting. Hours are how long batteries hold; how long a repair takes no plan knows. Every path that the plan names is taken to close: \`readback paths\` predicts which do, and only a trial proves one.${
           options.two ? '' : ' With --two, what two failures do that neither does alone.'
         }`,
       ),
