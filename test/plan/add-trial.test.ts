@@ -86,6 +86,14 @@ describe('a trial is written in the style of the ones before it', () => {
       `{ readback: 1, plan: { title: A, revision: 1, effective: 2026-12-01, timezone: America/New_York, rules: us } }\n`,
     ],
     [
+      'a report as a block of text',
+      `${head}trials:\n  - date: 2026-11-14\n    from: hill\n    to: gap\n    heard: weak\n    report: >-\n      one\n      two\ncards: {}\n`,
+    ],
+    [
+      'a report as a block of text at the end',
+      `${head}trials:\n  - date: 2026-11-14\n    from: hill\n    to: gap\n    heard: weak\n    report: >-\n      one\n`,
+    ],
+    [
       'a trial by alias',
       `${head}trials:\n  - &first { date: 2026-11-14, from: hill, to: gap, heard: weak }\n  - *first\n`,
     ],
