@@ -165,7 +165,11 @@ function cardOf(context: Context, member: Member): CardData {
   const ladders = consequences.laddersOf(member.id).map(
     (ladder): LadderData => ({
       name: ladder.name,
-      reach: ladder.reach.map((id) => plan.members.get(id)?.name.split(' ')[0] ?? id).join(', '),
+      reach: consequences
+        .membersOf(ladder.reach)
+        .filter((id) => id !== member.id)
+        .map((id) => plan.members.get(id)?.name.split(' ')[0] ?? id)
+        .join(', '),
       rungs: ladder.rungs.map((rung) => {
         const plain = rungOf(plan, rung, words);
         const tried = roomy ? triedText(plan, member, rung, words) : '';

@@ -145,12 +145,10 @@ function shown({ plan, consequences }: Revision, slot: number): string {
   return `${plan.channels.get(slot)?.name ?? ''}${on === undefined ? '' : ` ${megahertz(on.receiveHz)}`}`;
 }
 
-/** What is new of it, as it is now; the name alone where it is new or gone as a whole. */
+/** The name, with its hour and its days where those are new; what else changed stands on the new card. */
 function whatChanged({ name, fields }: Change): string {
-  const is = fields
-    .filter(({ field }) => field !== 'who')
-    .map(({ field, is: value }) => `${field} ${value}`.trim());
-  return is.length === 0 ? name : `${name}: ${is.join(', ')}`;
+  const is = fields.filter(({ field }) => field === 'at' || field === 'days').map(({ is: value }) => value);
+  return is.length === 0 ? name : `${name} ${is.join(', ')}`;
 }
 
 function headOf(old: Revision, now: Revision, words: Words): ChangeHead {
