@@ -28,7 +28,7 @@ describe('a key that the language does not have', () => {
   test('like none that it has is answered with all of them', () => {
     expect(onlySaid(slip('  sheet: a4', '  quux: a4'))).toMatchObject({
       message:
-        '`quux` is not a key that `cards` can have. It can have: size, sheet, flip, notes, back-shift.',
+        '`quux` is not a key that `cards` can have. It can have: size, sheet, flip, notes, qr, back-shift.',
       suggestion: undefined,
       marked: 'quux',
     });

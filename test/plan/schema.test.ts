@@ -316,6 +316,7 @@ test('trials, accepted findings and cards', () => {
     qr: true,
     notes: ['Any channel when life is at risk.'],
     backShiftMm: [0.5, -1],
+    qr: true,
   });
 });
 
