@@ -1,3 +1,4 @@
+import { exampleGround } from '../example-ground.ts';
 import { endText, figuresText } from '../path-words.ts';
 import { commonPractice, rule } from '../rule.ts';
 
@@ -12,22 +13,10 @@ export const pathAgainstTrial = rule({
   why: 'The trial is right. What the plan says about antennas, heights, power or tones may not be, and other predictions rest on it too.',
   mend: 'Look for the cause: the antenna, the tone, the height above the ground, an elevation file that misses a ridge. Try again.',
   sources: [commonPractice],
-  bad: `
-terrain: { files: [hickory-gap.tif] }
-places:
-  base: { name: Base, at: "36.6192, -84.2010", kind: base }
-  hill: { name: Hill, at: "36.6258, -84.2725", kind: high-ground }
-  hollow: { name: Hollow, at: "36.5817, -84.3600", kind: field }
-  ridge: { name: Ridge, at: "36.6542, -84.3367", kind: high-ground }
+  bad: `${exampleGround}
 trials:
   - { date: 2026-11-14, from: base, to: gap, channel: 1, heard: nothing } # finding`,
-  good: `
-terrain: { files: [hickory-gap.tif] }
-places:
-  base: { name: Base, at: "36.6192, -84.2010", kind: base }
-  hill: { name: Hill, at: "36.6258, -84.2725", kind: high-ground }
-  hollow: { name: Hollow, at: "36.5817, -84.3600", kind: field }
-  ridge: { name: Ridge, at: "36.6542, -84.3367", kind: high-ground }
+  good: `${exampleGround}
 trials:
   - { date: 2026-11-14, from: base, to: gap, channel: 1, heard: readable }`,
   *check({ plan, paths }) {

@@ -1,3 +1,4 @@
+import { exampleGround } from '../example-ground.ts';
 import { endText, figuresText, wasHeard } from '../path-words.ts';
 import { rule } from '../rule.ts';
 import { callPaths } from '../rung-paths.ts';
@@ -13,25 +14,13 @@ export const pathCheckInClosed = rule({
   why: 'They will be called and not heard. Either the ladder is started for nothing each time, or people learn to ignore a silence that one day means something.',
   mend: 'Give them a better antenna or place for the check-in, or call them on a channel that reaches; or try it and log the trial.',
   sources: [{ document: 'ITU-R P.526-16', section: '4.5, delta-Bullington' }],
-  bad: `
-terrain: { files: [hickory-gap.tif] }
-places:
-  base: { name: Base, at: "36.6192, -84.2010", kind: base }
-  hill: { name: Hill, at: "36.6258, -84.2725", kind: high-ground }
-  hollow: { name: Hollow, at: "36.5817, -84.3600", kind: field }
-  ridge: { name: Ridge, at: "36.6542, -84.3367", kind: high-ground }
+  bad: `${exampleGround}
 repeaters:
   gap: { name: Gap repeater, call: W4XGP, output: 146.940, offset: -0.6, tone: 100.0, width: 25, place: base, antenna: { gain: 0 dBd, height: 6 m }, power: 10 W }
 members:
   ada: { name: Ada Example, licences: { amateur: { class: general, call: KX4XAA, expires: 2033-02-01 } }, radios: [handheld], at: base }
   ben: { name: Ben Example, licences: { amateur: { class: technician, call: KX4XBB, expires: 2033-02-01 } }, radios: [handheld], at: ridge } # finding`,
-  good: `
-terrain: { files: [hickory-gap.tif] }
-places:
-  base: { name: Base, at: "36.6192, -84.2010", kind: base }
-  hill: { name: Hill, at: "36.6258, -84.2725", kind: high-ground }
-  hollow: { name: Hollow, at: "36.5817, -84.3600", kind: field }
-  ridge: { name: Ridge, at: "36.6542, -84.3367", kind: high-ground }
+  good: `${exampleGround}
 members:
   ada: { name: Ada Example, licences: { amateur: { class: general, call: KX4XAA, expires: 2033-02-01 } }, radios: [handheld], at: base }
   ben: { name: Ben Example, licences: { amateur: { class: technician, call: KX4XBB, expires: 2033-02-01 } }, radios: [handheld], at: ridge }`,

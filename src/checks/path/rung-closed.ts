@@ -1,3 +1,4 @@
+import { exampleGround } from '../example-ground.ts';
 import { rule } from '../rule.ts';
 import { rungsWithVerdict } from '../rung-paths.ts';
 
@@ -11,13 +12,7 @@ export const pathRungClosed = rule({
   why: 'The ladder sends someone to call where the ground is in the way. They lose the time the rung takes, and may wait for an answer that cannot come.',
   mend: 'Choose a place from which the path closes (`readback ground` finds the nearest) or another channel; or try it and log the trial, which counts for more than any prediction.',
   sources: [{ document: 'ITU-R P.526-16', section: '4.5, delta-Bullington' }],
-  bad: `
-terrain: { files: [hickory-gap.tif] }
-places:
-  base: { name: Base, at: "36.6192, -84.2010", kind: base }
-  hill: { name: Hill, at: "36.6258, -84.2725", kind: high-ground }
-  hollow: { name: Hollow, at: "36.5817, -84.3600", kind: field }
-  ridge: { name: Ridge, at: "36.6542, -84.3367", kind: high-ground }
+  bad: `${exampleGround}
 fallbacks:
   first:
     name: First
@@ -27,13 +22,7 @@ fallbacks:
       - { grade: primary, channel: 1, calls: 3, within: 5 min }
       - { grade: alternate, channel: 3, from: ridge, calls: 3, within: 10 min } # finding
       - { grade: emergency, meet: base, at: next full hour }`,
-  good: `
-terrain: { files: [hickory-gap.tif] }
-places:
-  base: { name: Base, at: "36.6192, -84.2010", kind: base }
-  hill: { name: Hill, at: "36.6258, -84.2725", kind: high-ground }
-  hollow: { name: Hollow, at: "36.5817, -84.3600", kind: field }
-  ridge: { name: Ridge, at: "36.6542, -84.3367", kind: high-ground }
+  good: `${exampleGround}
 fallbacks:
   first:
     name: First

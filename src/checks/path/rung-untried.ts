@@ -1,3 +1,4 @@
+import { exampleGround } from '../example-ground.ts';
 import { commonPractice, rule } from '../rule.ts';
 import { callPaths } from '../rung-paths.ts';
 
@@ -11,13 +12,7 @@ export const pathRungUntried = rule({
   why: 'A ladder is relied on when there is no time to find out. A rung that nobody has tried may fail for reasons no plan shows: a dead antenna, a wrong tone, a ridge.',
   mend: 'Try it on an ordinary day and log the trial: `readback log`.',
   sources: [commonPractice],
-  bad: `
-terrain: { files: [hickory-gap.tif] }
-places:
-  base: { name: Base, at: "36.6192, -84.2010", kind: base }
-  hill: { name: Hill, at: "36.6258, -84.2725", kind: high-ground }
-  hollow: { name: Hollow, at: "36.5817, -84.3600", kind: field }
-  ridge: { name: Ridge, at: "36.6542, -84.3367", kind: high-ground }
+  bad: `${exampleGround}
 fallbacks:
   first:
     name: First
@@ -27,13 +22,7 @@ fallbacks:
       - { grade: primary, channel: 1, calls: 3, within: 5 min } # finding
       - { grade: alternate, channel: 3, from: hill, calls: 3, within: 10 min } # finding
       - { grade: emergency, meet: base, at: next full hour }`,
-  good: `
-terrain: { files: [hickory-gap.tif] }
-places:
-  base: { name: Base, at: "36.6192, -84.2010", kind: base }
-  hill: { name: Hill, at: "36.6258, -84.2725", kind: high-ground }
-  hollow: { name: Hollow, at: "36.5817, -84.3600", kind: field }
-  ridge: { name: Ridge, at: "36.6542, -84.3367", kind: high-ground }
+  good: `${exampleGround}
 fallbacks:
   first:
     name: First
