@@ -133,5 +133,4 @@ cards:
   notes: [Any channel when life is at risk.]
   qr: true
   back-shift: [0.5, -1]
-  qr: true
 `;

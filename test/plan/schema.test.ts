@@ -316,7 +316,6 @@ test('trials, accepted findings and cards', () => {
     qr: true,
     notes: ['Any channel when life is at risk.'],
     backShiftMm: [0.5, -1],
-    qr: true,
   });
 });
 
