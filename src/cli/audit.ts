@@ -21,6 +21,7 @@ import type { DisplayWidth } from '../findings/display-width.ts';
 import { nearest } from '../findings/nearest.ts';
 import { Refusal } from '../findings/refusal.ts';
 import { wrapText } from '../findings/wrap-text.ts';
+import { decode } from '../plan/decode.ts';
 import type { Radio } from '../plan/model.ts';
 import { plainSpellingWords } from '../radio/spelling.ts';
 import type { ExitStatus } from './end-with.ts';
@@ -120,15 +121,16 @@ async function readTable(path: string): Promise<string> {
   if (path === '-') {
     const chunks: Buffer[] = [];
     for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
-    return Buffer.concat(chunks).toString('utf8');
+    return decode(Buffer.concat(chunks), 'standard input');
   }
-  return readFile(path, 'utf8').catch((error: NodeJS.ErrnoException) => {
+  const bytes = await readFile(path).catch((error: NodeJS.ErrnoException) => {
     const missing = error.code === 'ENOENT';
     throw new Refusal(
       missing ? `There is no file ${path}.` : `${path} could not be read: ${error.message}.`,
       missing ? 'Check the spelling, or add --ask to make it by question and answer.' : undefined,
     );
   });
+  return decode(bytes, path);
 }
 
 /** Questions go to standard error, so that standard output is the audit and nothing else. */

@@ -3,7 +3,8 @@ import { join, relative } from 'node:path';
 import { compareRevisions, type RevisionComparison, type Spelling } from '../audit/compare-revisions.ts';
 import { printComparison } from '../audit/print-comparison.ts';
 import { clock, daysText } from '../documents/figures.ts';
-import { english } from '../documents/words.ts';
+import { english, type Words } from '../documents/words.ts';
+import { wordsIn } from '../documents/words-in.ts';
 import { entryValue } from '../documents/worksheets.ts';
 import { Refusal } from '../findings/refusal.ts';
 import type { ExitStatus } from './end-with.ts';
@@ -19,11 +20,11 @@ export interface CompareOptions {
   readonly color?: boolean;
 }
 
-const spelling: Spelling = {
-  entry: (entry, field) => entryValue(entry, field, english),
-  clock: (time) => clock(time, english),
-  days: (days) => daysText(days, english),
-};
+const spellingIn = (words: Words): Spelling => ({
+  entry: (entry, field) => entryValue(entry, field, words),
+  clock: (time) => clock(time, words),
+  days: (days) => daysText(days, words),
+});
 
 export async function compare(
   oldPath: string,
@@ -32,7 +33,7 @@ export async function compare(
 ): Promise<ExitStatus> {
   const old = await loadSubject(oldPath, options);
   const now = await loadSubject(newPath, options);
-  const comparison = compareRevisions(old, now, spelling);
+  const comparison = compareRevisions(old, now, spellingIn(english));
   if (options.json) process.stdout.write(`${JSON.stringify(asJson(comparison, old, now), null, 2)}\n`);
   else {
     process.stdout.write(
@@ -51,13 +52,12 @@ export async function compare(
         `The plans differ, and the revision did not go up: it is ${now.plan.revision}, and was ${old.plan.revision}.\n`,
       );
   }
-  if (options.out !== undefined) await print(options.out, comparison, old, now, options);
+  if (options.out !== undefined) await print(options.out, old, now, options);
   return 0;
 }
 
 async function print(
   folder: string,
-  comparison: RevisionComparison,
   old: LoadedSubject,
   now: LoadedSubject,
   options: CompareOptions,
@@ -65,7 +65,10 @@ async function print(
   const { changeSet } = await import('../documents/change-set.ts');
   const { fontBytes, readTemplates } = await import('./build.ts');
   const press = { fonts: fontBytes(), templates: await readTemplates(options.templates, now.plan.language) };
-  const { files, flaws } = await changeSet(old, now, comparison, press, english);
+  // Paper speaks the language of the plan, the terminal ours.
+  const words = wordsIn(now.plan.language);
+  const comparison = compareRevisions(old, now, spellingIn(words));
+  const { files, flaws } = await changeSet(old, now, comparison, press, words);
   const [flaw] = flaws;
   if (flaw !== undefined) throw new Refusal(flaw.message, flaw.suggestion ?? 'Nothing was written.');
   await writeAll(folder, files);

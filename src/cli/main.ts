@@ -166,6 +166,11 @@ Cells as the display shows them: 146.94, 146.940, 146940 or 146.940.00; +, -,
 plus, minus, off; 0.6, -0.6 or 600 kHz; 100 or 100.0; D023N; wide, 12.5; high,
 5 W. A blank cell was not read; the word empty says the slot holds nothing.
 
+--json prints { plan, radio, revision, check, clean, slots, slotsRead,
+differences: [{ slot, name, field, shown, planned, message, press, cause, likely,
+noticed, effect }], unclear: [{ slot, field, line, message }],
+unread: [{ slot, name, fields, whole }], counts: { heard, unheard, harmless } }.
+
 Exit status: 0 all of it read and nothing differs; 1 it differs or is not
 complete; 2 the work could not be done.
 

@@ -13,11 +13,6 @@ export interface Bench {
   readonly lastRows: readonly Row[];
 }
 
-export interface Fault {
-  readonly kind: CauseCode;
-  readonly slots: readonly number[];
-}
-
 type Maker = (bench: Bench, chance: Seeded) => readonly number[] | undefined;
 
 const slotOf = (row: Row) => Number(row.get('slot'));
