@@ -9,6 +9,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { benchCheck } from './bench-check.ts';
 
 const program = 'out/.program/main.js';
 const folder = mkdtempSync(join(tmpdir(), 'readback-bench-'));
@@ -91,4 +92,5 @@ for (const bench of benches.filter(({ name }) => wanted.every((word) => name.inc
     `${bench.name}: ${ratio.toFixed(2)} times ${bench.against} (${median(ours).toFixed(3)} s against ${median(theirs).toFixed(3)} s), ${verdict} the aim of ${bench.aim}\n`,
   );
 }
+if (wanted.every((word) => 'check of large plans'.includes(word))) benchCheck(program);
 rmSync(folder, { recursive: true, force: true });
