@@ -46,6 +46,7 @@ export interface ChangeWorksheet extends ChangeHead {
 export interface ChangeCard extends ChangeHead {
   readonly card: CardSize;
   readonly flip: Plan['cards']['flip'];
+  readonly flipWords: string;
   /** Slots that lead elsewhere than on the old card. */
   readonly moved: readonly { readonly slot: number; readonly was: string; readonly is: string }[];
   readonly gone: readonly { readonly slot: number; readonly name: string }[];
@@ -115,6 +116,7 @@ export function changeCard(
     ...headOf(old, now, words),
     card,
     flip: now.plan.cards.flip,
+    flipWords: words.flip[now.plan.cards.flip],
     moved: comparison.channels
       .filter(({ meansOther }) => meansOther)
       .map(({ slot }) => ({ slot, was: shown(old, slot), is: shown(now, slot) })),

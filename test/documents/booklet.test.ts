@@ -1,0 +1,109 @@
+import { HtmlValidate } from 'html-validate';
+import { extractText, getDocumentProxy } from 'unpdf';
+import { beforeAll, expect, test } from 'vitest';
+import { gatherBooklet } from '../../src/documents/booklet/booklet.ts';
+import { documentSet } from '../../src/documents/document-set.ts';
+import { english } from '../../src/documents/words.ts';
+import { demoPlan, press, subjectOf } from './press.ts';
+
+let page = '';
+let text = '';
+let numbers: readonly string[] = [];
+
+beforeAll(async () => {
+  const { files, flaws } = await documentSet(await subjectOf(demoPlan, true), press());
+  expect(flaws).toEqual([]);
+  page = new TextDecoder().decode(files.get('booklet.html'));
+  const document = await getDocumentProxy((files.get('booklet.pdf') ?? new Uint8Array()).slice());
+  numbers = (await extractText(document, { mergePages: false })).text;
+  text = numbers.join('\n');
+});
+
+test('the title page bears revision, effective date, plan check and its spelling', () => {
+  expect(numbers[0]).toMatch(/revision 3/);
+  expect(numbers[0]).toContain('2026-12-01');
+  expect(numbers[0]).toContain('November Five Lima Three');
+});
+
+test('the table of contents names for each part the page on which its heading stands', () => {
+  const contents = /Contents\n([\s\S]*)/.exec(numbers[0] ?? '')?.[1] ?? '';
+  const entries = [...contents.matchAll(/^(.+?) (\d+)$/gm)].filter(([line]) => !line.startsWith('Page'));
+  expect(entries.length).toBeGreaterThan(8);
+  for (const [, heading, number] of entries) expect(numbers[Number(number) - 1]).toContain(heading);
+});
+
+test('each page bears revision and plan check at its head', () => {
+  for (const one of numbers) expect(one).toMatch(/revision 3 of 2026-12-01, plan check N5L3/);
+});
+
+test('the roll-call script states the duty to identify of the service of its channel', () => {
+  // 47 CFR 97.119(a): at the end of each communication and at least every 10 minutes; 95.1751(a): every 15 minutes.
+  expect(text).toMatch(/Identify\.[^.]*at least every 10 minutes/);
+  expect(text).toMatch(/Identify\.[^.]*at least every 15 minutes/);
+});
+
+test('a service without a duty to identify has none in its script', async () => {
+  // 47 CFR 95.2751 and following ask no identification of MURS stations.
+  const { data } = await gatherBooklet(await subjectOf(demoPlan), english);
+  expect(data.rollCalls.find(({ slot }) => slot === 11)?.identify).toBe('');
+});
+
+test('the distance table and the paths stand beside their cautions', () => {
+  expect(text).toContain('only a trial proves a path');
+  expect(text).toMatch(/An estimate for the main beam/);
+  expect(text).toContain('Local rules and licensed practice come first.');
+});
+
+test('of a plan without ground the booklet has no section of paths', async () => {
+  const { files } = await documentSet(await subjectOf(demoPlan, false), press());
+  const plain = new TextDecoder().decode(files.get('booklet.html'));
+  expect(plain).not.toContain('id="paths"');
+  expect(page).toContain('id="paths"');
+});
+
+test('the smallest plan makes a booklet with the forms and without what it has no data for', async () => {
+  const least = `readback: 1
+plan: { title: Least, revision: 1, effective: 2026-12-01, timezone: UTC, rules: us }
+`;
+  const { files, flaws } = await documentSet(await subjectOf(least), press());
+  expect(flaws).toEqual([]);
+  const html = new TextDecoder().decode(files.get('booklet.html'));
+  for (const id of ['members', 'channels', 'repeaters', 'check-ins', 'ladders', 'outages', 'exposure'])
+    expect(html).not.toContain(`id="${id}"`);
+  expect(html).toContain('id="message"');
+});
+
+test('each picture of the ground stays in its frame and rises with the bulge of the earth', async () => {
+  const { figures } = await gatherBooklet(await subjectOf(demoPlan, true), english);
+  const profiles = [...figures].filter(([name]) => name.startsWith('profile-'));
+  expect(profiles.length).toBeGreaterThan(10);
+  for (const [, scene] of profiles)
+    for (const shape of scene.shapes)
+      if (shape.kind === 'line' || shape.kind === 'polygon')
+        for (const [x, y] of shape.points) {
+          expect(x).toBeGreaterThanOrEqual(0);
+          expect(x).toBeLessThanOrEqual(scene.widthMm);
+          expect(y).toBeGreaterThanOrEqual(-0.5);
+          expect(y).toBeLessThanOrEqual(scene.heightMm);
+        }
+});
+
+test('the page is valid HTML, self-contained and under a strict content policy', async () => {
+  const report = await new HtmlValidate({ extends: ['html-validate:standard'] }).validateString(page);
+  expect(
+    report.results.flatMap(({ messages }) =>
+      messages.map(({ ruleId, message, line }) => `${line} ${ruleId}: ${message}`),
+    ),
+  ).toEqual([]);
+  expect(page).toContain("default-src 'none'");
+  expect(page).not.toMatch(/<script|https?:\/\/|<link|@import| on[a-z]+=| style=/);
+});
+
+test('same plan, same bytes', async () => {
+  const [one, other] = await Promise.all([
+    documentSet(await subjectOf(demoPlan), press()),
+    documentSet(await subjectOf(demoPlan), press()),
+  ]);
+  for (const [path, bytes] of one.files)
+    expect(Buffer.compare(bytes, other.files.get(path) ?? new Uint8Array()), path).toBe(0);
+});

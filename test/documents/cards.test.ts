@@ -1,0 +1,94 @@
+import { expect, test } from 'vitest';
+import { gatherCards, gatherGeneralCard } from '../../src/documents/cards.ts';
+import { documentSet } from '../../src/documents/document-set.ts';
+import { english } from '../../src/documents/words.ts';
+import { demoPlan, press, subjectOf } from './press.ts';
+
+async function cardsOf(text: string) {
+  const { plan, law, consequences, check } = await subjectOf(text);
+  return gatherCards(plan, law, consequences, check, english);
+}
+
+async function cardOf(text: string, id: string) {
+  const card = (await cardsOf(text)).cards.find((one) => one.id === id);
+  if (card === undefined) throw new Error(`no card ${id}`);
+  return card;
+}
+
+test('a card begins with the channel of the first rung of its ladder', async () => {
+  expect((await cardOf(demoPlan, 'inez')).first).toEqual({ slot: 1, name: 'GAP' });
+  expect((await cardOf(demoPlan, 'bram')).first).toEqual({ slot: 8, name: 'NEIGHB' });
+});
+
+test('a card names those to be reached, and never its own bearer', async () => {
+  const ladder = (await cardOf(demoPlan, 'calder')).ladders[0];
+  expect(ladder?.reach).toBe('Ward');
+});
+
+test('a channel on which the bearer may not transmit is marked listen only, without shift or tone', async () => {
+  const { channels, listening } = await cardOf(demoPlan, 'maeve');
+  const neighbours = [...channels, ...listening].find(({ slot }) => slot === 8);
+  expect(neighbours).toMatchObject({ listenOnly: true, power: 'listen only', shift: '', tone: '' });
+});
+
+test('rows of channels stand in groups of three to five', async () => {
+  const text = demoPlan.replace('size: id-1', 'size: a6');
+  for (const { channels } of (await cardsOf(text)).cards) {
+    const starts = channels.flatMap(({ air }, index) => (air ? [index] : []));
+    const sizes = [0, ...starts].map((from, index) => (starts[index] ?? channels.length) - from);
+    if (channels.length >= 6) expect(sizes.every((size) => size >= 3 && size <= 5)).toBe(true);
+  }
+});
+
+test('a large card shows what was heard on a rung from where its bearer may be, or that nobody tried', async () => {
+  const rungs = (await cardOf(demoPlan.replace('size: id-1', 'size: a6'), 'inez')).ladders[0]?.rungs;
+  expect(rungs?.[0]?.tried).toBe(
+    'tried 15 Nov: North Trailhead readable, Creek Shelter broken, Bald Lookout readable',
+  );
+  expect(rungs?.[1]?.act).toBe('3 calls; untried');
+  expect(rungs?.[3]?.tried).toBe('');
+});
+
+test('the general card holds no name and no call sign of any member', async () => {
+  const { plan, law, consequences, check } = await subjectOf(demoPlan);
+  const text = JSON.stringify(gatherGeneralCard(plan, law, consequences, check, english).cards);
+  for (const member of plan.members.values()) {
+    expect(text).not.toContain(member.name);
+    for (const { call } of member.licences.values()) if (call) expect(text).not.toContain(call);
+  }
+});
+
+test('a frequency finer than a kilohertz is read in groups of three', async () => {
+  const text = demoPlan.replace('simplex: 146.550', 'simplex: 146.562500');
+  const channel = (await cardOf(text, 'inez')).channels.find(({ slot }) => slot === 3);
+  expect(channel?.receive).toBe('146.562 5');
+});
+
+const manyChannels = Array.from(
+  { length: 22 },
+  (_, index) =>
+    `  ${30 + index}:  { name: CH ${30 + index}, simplex: ${(146.4 + index * 0.005).toFixed(3)}, width: 25 }`,
+).join('\n');
+
+test('thirty channels do not fit a bank card, and the flaw names the size that holds them', async () => {
+  const text = demoPlan.replace('check-ins:\n', `${manyChannels}\n\ncheck-ins:\n`);
+  const { flaws } = await documentSet(await subjectOf(text), press());
+  const own = flaws.find(({ at }) => at.join('.') === 'members.inez');
+  expect(own?.kind).toBe('does-not-fit');
+  expect(own?.suggestion).toMatch(/A card of size a6 holds it/);
+  const larger = await documentSet(await subjectOf(text.replace('size: id-1', 'size: a6')), press());
+  expect(larger.flaws).toEqual([]);
+});
+
+test('a member without a ladder, a check-in or a channel still gets a card', async () => {
+  const text = demoPlan.replace('teams:\n', '  nobody:\n    name: Nobody At All\n\nteams:\n');
+  const { flaws } = await documentSet(await subjectOf(text), press());
+  expect(flaws).toEqual([]);
+  expect(await cardOf(text, 'nobody')).toMatchObject({ first: null, ladders: [], channels: [] });
+});
+
+test('a very long name is set in full or reported, never cut', async () => {
+  const text = demoPlan.replace('Inez Varela', 'Inez Maximiliana Wolfeschlegelsteinhausen de la Varela');
+  const { flaws } = await documentSet(await subjectOf(text.replace('size: id-1', 'size: a7')), press());
+  expect(flaws).toEqual([]);
+});

@@ -1,0 +1,76 @@
+/** Whether a page can be used by everybody, as axe-core 4.14 judges it in a real browser (rules after WCAG 2.2, levels A and AA). */
+import { execFileSync, spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { documentSet } from '../../../src/documents/document-set.ts';
+import { germanPlan } from '../german-plan.ts';
+import { demoPlan, press, subjectOf } from '../press.ts';
+
+const browser = ['chromium', 'chromium-browser', 'google-chrome'].find(
+  (name) => spawnSync(name, ['--version']).error === undefined,
+);
+if (browser === undefined) {
+  const sentence = 'No headless Chromium, so no page was judged: apt-get install chromium';
+  if (process.env['CI'] !== undefined) throw new Error(sentence);
+  console.warn(sentence);
+}
+
+/** The page with axe in it; its own content policy would keep any script out, so the copy goes without. */
+function violations(page: string): readonly string[] {
+  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+  const judged = page
+    .replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/, '')
+    .replace(
+      '</body>',
+      () =>
+        `<script>${axe.replaceAll('</script', '<\\/script')}</script><script>axe.run().then((r) => { document.documentElement.innerHTML = ''; document.title = 'JUDGED ' + JSON.stringify({ passes: r.passes.length, violations: r.violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.target).join(' ')) }); }).catch((e) => { document.title = 'JUDGED ' + JSON.stringify({ passes: 0, violations: [String(e)] }); });</script></body>`,
+    );
+  const folder = mkdtempSync(join(tmpdir(), 'readback-'));
+  try {
+    writeFileSync(join(folder, 'page.html'), judged);
+    const dom = execFileSync(
+      browser ?? '',
+      [
+        '--headless',
+        '--no-sandbox',
+        '--disable-gpu',
+        `--user-data-dir=${join(folder, 'profile')}`,
+        '--virtual-time-budget=60000',
+        '--dump-dom',
+        `file://${join(folder, 'page.html')}`,
+      ],
+      { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'], maxBuffer: 1e8 },
+    );
+    const said = /<title>JUDGED (.*?)<\/title>/s.exec(dom)?.[1];
+    if (said === undefined) throw new Error(`The browser gave no judgement: ${dom.slice(0, 300)}`);
+    const plain = said.replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&amp;', '&');
+    const judgement = JSON.parse(plain) as { passes: number; violations: string[] };
+    if (judgement.passes < 10) return [`only ${judgement.passes} rules applied`, ...judgement.violations];
+    return judgement.violations;
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+test.skipIf(browser === undefined)(
+  'the booklet as a page has nothing that axe finds wrong, in both languages',
+  { timeout: 120_000 },
+  async () => {
+    for (const [plan, language] of [
+      [demoPlan, 'en'],
+      [germanPlan, 'de'],
+    ] as const) {
+      const { files } = await documentSet(await subjectOf(plan, language === 'en'), press(language));
+      expect(violations(new TextDecoder().decode(files.get('booklet.html')))).toEqual([]);
+    }
+  },
+);
+
+test.skipIf(browser === undefined)('axe does find a picture without words', { timeout: 120_000 }, () => {
+  const page =
+    '<!DOCTYPE html><html lang="en"><head><title>x</title></head><body><main><h1>x</h1><img src="data:,"></main></body></html>';
+  expect(violations(page).join()).toContain('image-alt');
+});
