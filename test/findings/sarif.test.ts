@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { sarif } from '../../src/findings/sarif.ts';
+import { sarifProperties } from '../sources/sarif-properties.ts';
 import { unused, unusualOffset } from './machine-formats.ts';
 
 const rules = ['repeater/unused', 'offset/unusual', 'tone/not-standard'].map((id) => ({
@@ -61,4 +62,45 @@ test('an absolute or hostile file name still makes a URI', () => {
       .results[0].locations[0].physicalLocation.artifactLocation.uri;
   expect(uri('/home/x/a b.yaml')).toBe('file:///home/x/a%20b.yaml');
   expect(uri('\ud83d#?.yaml')).toBe('%EF%BF%BD%23%3F.yaml');
+});
+
+/** Objects inside objects: the property, and the object of the format it holds (or a list of them). */
+const holds: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  log: { runs: 'run' },
+  run: { tool: 'tool', results: 'result' },
+  tool: { driver: 'toolComponent' },
+  toolComponent: { rules: 'reportingDescriptor' },
+  reportingDescriptor: {
+    shortDescription: 'multiformatMessageString',
+    fullDescription: 'multiformatMessageString',
+    help: 'multiformatMessageString',
+    defaultConfiguration: 'reportingConfiguration',
+  },
+  result: { message: 'message', locations: 'location' },
+  location: { physicalLocation: 'physicalLocation', logicalLocations: 'logicalLocation' },
+  physicalLocation: { artifactLocation: 'artifactLocation', region: 'region' },
+};
+
+function strangeProperties(value: object, kind: string): readonly string[] {
+  const [may = '', must = ''] = sarifProperties[kind] ?? [];
+  const allowed = new Set(may.split(' '));
+  const missing = must.split(' ').filter((name) => name !== '' && !(name in value));
+  return [
+    ...missing.map((name) => `${kind} without ${name}`),
+    ...Object.entries(value).flatMap(([name, inner]) => {
+      if (!allowed.has(name)) return [`${kind}.${name}`];
+      const inside = holds[kind]?.[name];
+      return inside === undefined
+        ? []
+        : [inner].flat().flatMap((each: object) => strangeProperties(each, inside));
+    }),
+  ];
+}
+
+test('every object has only the properties that the published schema gives it, and those it must have', () => {
+  const log = JSON.parse(JSON.stringify(sarif([unused, unusualOffset], rules, '0.1.0')));
+  expect(strangeProperties(log, 'log')).toEqual([]);
+  expect(strangeProperties({ ...log, plan: 'x' }, 'log')).toEqual(['log.plan']);
+  delete log.runs[0].results[0].message;
+  expect(strangeProperties(log, 'log')).toEqual(['result without message']);
 });
