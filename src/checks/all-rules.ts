@@ -100,6 +100,7 @@ import { pathCheckInClosed } from './path/check-in-closed.ts';
 import { pathRungClosed } from './path/rung-closed.ts';
 import { pathRungDoubtful } from './path/rung-doubtful.ts';
 import { pathRungUntried } from './path/rung-untried.ts';
+import { placeFarFromOthers } from './place/far-from-others.ts';
 import { placeTwoAtOneSpot } from './place/two-at-one-spot.ts';
 import { placeUnused } from './place/unused.ts';
 import { planCoordinatorMissing } from './plan/coordinator-missing.ts';
@@ -255,6 +256,7 @@ export const allRules: readonly Rule[] = [
   pathRungClosed,
   pathRungDoubtful,
   pathRungUntried,
+  placeFarFromOthers,
   placeTwoAtOneSpot,
   placeUnused,
   planCoordinatorMissing,
