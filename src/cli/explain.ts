@@ -31,7 +31,7 @@ export async function explain(id: string | undefined, options: ExplainOptions): 
     );
     throw new Refusal(
       `There is no rule ${id}.`,
-      near ? `Did you mean ${near}? ` : '`readback explain` lists them all.',
+      near ? `Did you mean ${near}?` : '`readback explain` lists them all.',
     );
   }
   process.stdout.write(options.json ? asJson(complete(described)) : full(described, width, colours));
