@@ -8,7 +8,7 @@ import type { SourceText } from '../findings/source-text.ts';
 import type { Country, Row } from '../regulations/country.ts';
 import { countryFlaws, localFlaws, type TableFlaw } from '../regulations/country-flaws.ts';
 import type { LocalRules } from '../regulations/law.ts';
-import { type FileKind, type ReadFile, readAs } from './load.ts';
+import { type FileKind, type ReadFile, readAs } from './read-as.ts';
 import { countryKeys, rulesSchema } from './rules-schema.ts';
 
 export interface RulesFile {

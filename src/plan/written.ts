@@ -3,7 +3,7 @@
  * of anything else.
  *
  * Two kinds of message leave a schema. A schema's own `error` is what was expected, as a noun phrase
- * ("a power, such as 5 W"); {@link ./load.ts} makes the sentence, since only it knows what was found. A
+ * ("a power, such as 5 W"); {@link ./read-as.ts} makes the sentence, since only it knows what was found. A
  * custom issue is a whole sentence, with a suggestion in its params where one is known.
  */
 import * as z from 'zod';
