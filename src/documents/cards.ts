@@ -44,7 +44,12 @@ export interface CardData {
   readonly name: string;
   /** Call signs, the amateur one first. */
   readonly calls: readonly string[];
-  readonly first: { readonly slot: number; readonly name: string } | null;
+  readonly first: {
+    readonly slot: number;
+    readonly name: string;
+    /** Stands on one line, whatever size that takes. */
+    readonly short: boolean;
+  } | null;
   readonly ladders: readonly LadderData[];
   readonly checkIns: readonly CheckInData[];
   /** Channels as rows of the table, with air between groups. */
@@ -186,7 +191,7 @@ function cardOf(context: Context, member: Member): CardData {
     general: false,
     name: member.name,
     calls: callSigns(member, law),
-    first: firstRung?.channel ?? channelName(plan, checkIns[0]?.channel),
+    first: firstCall(firstRung?.channel ?? channelName(plan, checkIns[0]?.channel)),
     ladders,
     checkIns: checkIns.map((checkIn) => checkInOf(plan, checkIn, checkIn.control.includes(member.id), words)),
     ...backOf(context, member.id, channelsOf(context, member)),
@@ -208,7 +213,7 @@ function generalCard(context: Context): CardData {
     general: true,
     name: plan.title,
     calls: [],
-    first: rungs.find((rung) => rung.channel !== null)?.channel ?? null,
+    first: firstCall(rungs.find((rung) => rung.channel !== null)?.channel ?? null),
     ladders: ladder === undefined ? [] : [{ name: ladder.name, reach: '', rungs }],
     checkIns: [...plan.checkIns.values()].map((checkIn) => checkInOf(plan, checkIn, false, words)),
     ...backOf(context, 'general', channels),
@@ -276,6 +281,11 @@ export function rungOf(plan: Plan, rung: Rung, words: Words): Omit<RungData, 'tr
     rung.other ?? '',
   ].filter(Boolean);
   return { grade, channel: channelName(plan, rung.channel), act: acts.join(', '), within };
+}
+
+/** A name as long as radios show one is kept whole; a longer one may be broken. */
+function firstCall(channel: RungData['channel']): CardData['first'] {
+  return channel === null ? null : { ...channel, short: channel.name.length <= 8 };
 }
 
 function channelName(plan: Plan, slot: number | undefined): { slot: number; name: string } | null {
