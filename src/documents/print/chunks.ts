@@ -47,7 +47,8 @@ export function chunksOf(inline: readonly Inline[], setting: Setting, strong: bo
   let found = cuts.get(inline);
   if (found === undefined) {
     found = {};
-    cuts.set(inline, found);
+    // The width of a page number is known only when the pages are: such a text is cut anew for each attempt.
+    if (!inline.some(({ kind }) => kind === 'page-of')) cuts.set(inline, found);
   }
   const key = strong ? 'strong' : 'plain';
   found[key] ??= cutText(inline, measure, strong, pageNumbers);

@@ -62,23 +62,40 @@ function layAt(
   };
 }
 
-/** The largest size that fits, found by halving, since smaller type never needs more room; else the smallest. */
-function bestTrial(blocks: readonly Block[], room: Room, sizes: Sizes, measure: Measure): Trial {
+/**
+ * The largest size that fits, since smaller type never needs more room; else the smallest. The search begins at
+ * the size that did for the card before: cards of one group are much alike, and two trials are then enough.
+ */
+function bestTrial(
+  blocks: readonly Block[],
+  room: Room,
+  sizes: Sizes,
+  measure: Measure,
+  guessPt = sizes.fromPt,
+): Trial {
   const cuts: Cuts = new Map();
-  const largest = layAt(sizes.fromPt, blocks, room, sizes, measure, cuts);
-  if (largest.fits || sizes.fromPt === sizes.toPt) return largest;
-  let best = layAt(sizes.toPt, blocks, room, sizes, measure, cuts);
-  if (!best.fits) return best;
-  let tooLarge = Math.ceil((sizes.fromPt - sizes.toPt) / stepPt);
-  for (let fitting = 0; tooLarge - fitting > 1; ) {
-    const middle = Math.floor((fitting + tooLarge) / 2);
-    const trial = layAt(sizes.toPt + middle * stepPt, blocks, room, sizes, measure, cuts);
+  const most = Math.ceil((sizes.fromPt - sizes.toPt) / stepPt);
+  const at = (step: number): Trial =>
+    layAt(Math.min(sizes.fromPt, sizes.toPt + step * stepPt), blocks, room, sizes, measure, cuts);
+  let [fitting, tooLarge] = [-1, most + 1];
+  let best: Trial | undefined;
+  let smallest: Trial | undefined;
+  let stride = 1;
+  let step = Math.min(most, Math.max(0, Math.round((guessPt - sizes.toPt) / stepPt)));
+  while (tooLarge - fitting > 1) {
+    const trial = at(step);
+    if (step === 0) smallest = trial;
     if (trial.fits) {
       best = trial;
-      fitting = middle;
-    } else tooLarge = middle;
+      fitting = step;
+    } else tooLarge = step;
+    // Outwards in growing strides until the bound is between two trials, then by halving.
+    if (tooLarge > most) step = Math.min(most, fitting + stride);
+    else if (fitting < 0) step = Math.max(0, tooLarge - stride);
+    else step = Math.floor((fitting + tooLarge) / 2);
+    stride *= 2;
   }
-  return best;
+  return best ?? smallest ?? at(0);
 }
 
 /**
@@ -92,15 +109,18 @@ export function fitPanel(
     readonly room: Room;
     readonly left: number;
     readonly top: number;
+    /** The size that did for a panel much like it. */
+    readonly guessPt?: number;
   },
   sizes: Sizes,
   measure: Measure,
   notes: Notes,
   parent: number,
   larger: readonly { readonly name: string; readonly room: Room }[],
-): readonly Item[] {
+): { readonly items: readonly Item[]; readonly sizePt: number } {
   const { what, blocks, room, left, top } = panel;
-  const best = bestTrial(blocks, room, sizes, measure);
+  const best = bestTrial(blocks, room, sizes, measure, panel.guessPt);
+  const { sizePt } = best;
   const nodes = notes.structure.length;
   for (const node of best.notes.structure)
     notes.structure.push({ ...node, parent: node.parent === undefined ? parent : node.parent + nodes });
@@ -111,17 +131,20 @@ export function fitPanel(
   notes.smallest = Math.min(notes.smallest, best.notes.smallest);
   const needed = heightOf(best.slabs);
   if (needed <= room.heightPt + 0.01)
-    return stack(filled(best.slabs, room.heightPt - needed), left, top, nodes).items;
+    return { items: stack(filled(best.slabs, room.heightPt - needed), left, top, nodes).items, sizePt };
   notes.overflows.push({
     what,
     neededMm: Math.ceil(needed / pointsPerMm),
     availableMm: Math.floor(room.heightPt / pointsPerMm),
     wouldFit: wouldFit(blocks, room, sizes, measure, larger, needed),
   });
-  return [
-    ...stack(whatFits(best.slabs, room.heightPt - 5), left, top, nodes).items,
-    ...moreMarks(room).map((item) => moved(item, left, top)),
-  ];
+  return {
+    items: [
+      ...stack(whatFits(best.slabs, room.heightPt - 5), left, top, nodes).items,
+      ...moreMarks(room).map((item) => moved(item, left, top)),
+    ],
+    sizePt,
+  };
 }
 
 /** The slabs that grow share what room is left. */

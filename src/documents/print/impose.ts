@@ -52,15 +52,27 @@ export function impose(
   const root = addNode(setting, 'Document', undefined);
   const larger = largerThan(content.cardSize);
   const room = panelRoom(format);
-  const side = (card: Card, name: 'front' | 'back', left = margin): readonly Item[] =>
-    fitPanel(
-      { what: `card ${card.id}, ${name}`, blocks: card[name], room, left, top: margin },
+  const guesses: { front?: number; back?: number } = {};
+  const side = (card: Card, name: 'front' | 'back', left = margin): readonly Item[] => {
+    const guess = guesses[name];
+    const { items, sizePt } = fitPanel(
+      {
+        what: `card ${card.id}, ${name}`,
+        blocks: card[name],
+        room,
+        left,
+        top: margin,
+        ...(guess === undefined ? {} : { guessPt: guess }),
+      },
       content,
       measure,
       notes,
       root,
       larger,
     );
+    guesses[name] = sizePt;
+    return items;
+  };
 
   const pages: Page[] = [];
   for (let from = 0; from < content.cards.length; from += grid.slots.length) {

@@ -1,6 +1,7 @@
 /** Content → pages: sheets of running text. Cards go through {@link ./impose.ts}. */
 
 import { cardFormats } from './card-format.ts';
+import type { Cuts } from './chunks.ts';
 import type { CardDocument, Content, Inline, PagedDocument, PaperName } from './content.ts';
 import { withFigureBoxes } from './figure-boxes.ts';
 import { fillPages } from './fill-pages.ts';
@@ -38,18 +39,21 @@ function layOutCards(content: CardDocument, measure: Measure, imposition: Imposi
  * they agree. Should they chase each other, room for three figures is left and the numbers are put in last.
  */
 function layOutPages(content: PagedDocument, measure: Measure): LaidOut {
-  let { laid, pageNumbers, refers } = layOutOnce(content, measure, undefined);
+  // Texts without such a number are cut once for all attempts.
+  const cuts: Cuts = new Map();
+  let { laid, pageNumbers, refers } = layOutOnce(content, measure, cuts, undefined);
   for (let attempt = 0; refers && attempt < 4; attempt += 1) {
-    const again = layOutOnce(content, measure, pageNumbers);
+    const again = layOutOnce(content, measure, cuts, pageNumbers);
     if ([...pageNumbers].every(([id, page]) => again.pageNumbers.get(id) === page)) return again.laid;
     ({ laid, pageNumbers, refers } = again);
   }
-  return refers ? layOutOnce(content, measure, undefined).laid : laid;
+  return refers ? layOutOnce(content, measure, cuts, undefined).laid : laid;
 }
 
 function layOutOnce(
   content: PagedDocument,
   measure: Measure,
+  cuts: Cuts,
   pageNumbers: ReadonlyMap<string, number> | undefined,
 ): { readonly laid: LaidOut; readonly pageNumbers: ReadonlyMap<string, number>; readonly refers: boolean } {
   const notes = newNotes();
@@ -62,7 +66,7 @@ function layOutOnce(
     cellPadEm: 0.5,
     headingSizes: [1.7, 1.35, 1.15, 1],
     notes,
-    cuts: new Map(),
+    cuts,
     ...(pageNumbers === undefined ? {} : { pageNumbers }),
   };
   const paper = papers[content.paper];
