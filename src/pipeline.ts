@@ -3,6 +3,7 @@
  * the date, and a way to read the files a plan names.
  */
 import type { Departure } from './checks/acceptance.ts';
+import type { HeldRevision } from './checks/rule.ts';
 import { runChecks } from './checks/run.ts';
 import { type Consequences, consequencesOf } from './consequences/consequences.ts';
 import type { RadioPath } from './consequences/paths.ts';
@@ -54,8 +55,10 @@ export async function examine(content: string, file: string, world: World): Prom
 
   const consequences = consequencesOf(plan, law);
   const paths = world.withPaths ? await predictedPaths(plan, consequences, world) : undefined;
+  const check = planCheck(plan);
+  const held = await heldRevisions(plan, check, world);
   const sifted = runChecks(
-    { plan, law, consequences, today: world.today, ...(paths && { paths }) },
+    { plan, law, consequences, held, today: world.today, ...(paths && { paths }) },
     loaded.placeOf,
   );
   return {
@@ -67,10 +70,19 @@ export async function examine(content: string, file: string, world: World): Prom
       law,
       consequences,
       departures: sifted.departures,
-      check: planCheck(plan),
+      check,
       ...(paths && { paths }),
     },
   };
+}
+
+/** Empty where the plan names no record, or none was begun yet. */
+async function heldRevisions(plan: Plan, check: string, world: World): Promise<readonly HeldRevision[]> {
+  if (plan.record === undefined) return [];
+  const bytes = await world.read(plan.record).catch(() => undefined);
+  if (bytes === undefined) return [];
+  const { holdings, readAuditRecord } = await import('./audit/audit-record.ts');
+  return holdings(readAuditRecord(new TextDecoder().decode(bytes), plan.record), check);
 }
 
 async function predictedPaths(

@@ -124,6 +124,7 @@ import { radioReceiveRange } from './radio/receive-range.ts';
 import { radioSlotOutsideMemories } from './radio/slot-outside-memories.ts';
 import { radioTransmitRange } from './radio/transmit-range.ts';
 import { radioTransmitsOutsideReceives } from './radio/transmits-outside-receives.ts';
+import { recordStaleRadio } from './record/stale-radio.ts';
 import { referenceUnknown } from './reference/unknown.ts';
 import { repeaterCallMissing } from './repeater/call-missing.ts';
 import { repeaterForbiddenSegment } from './repeater/forbidden-segment.ts';
@@ -280,6 +281,7 @@ export const allRules: readonly Rule[] = [
   radioSlotOutsideMemories,
   radioTransmitRange,
   radioTransmitsOutsideReceives,
+  recordStaleRadio,
   referenceUnknown,
   repeaterCallMissing,
   repeaterForbiddenSegment,

@@ -69,7 +69,8 @@ export function shortfalls(context: RuleContext): readonly Shortfall[] {
         const use = consequences.use(need.member, id, need.slot);
         return radio && use ? [{ radio, use }] : [];
       })
-      .toSorted((a, b) => distance(a.use) - distance(b.use) || fits(b.radio, on) - fits(a.radio, on))[0];
+      // The set that is meant for the service, before one that could be bent to it.
+      .toSorted((a, b) => fits(b.radio, on) - fits(a.radio, on) || distance(a.use) - distance(b.use))[0];
     const reasons = nearest?.use.reasons ?? [];
     const cause =
       (need.transmits ? withoutLicence(context, member, on) : undefined) ??

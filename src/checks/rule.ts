@@ -6,6 +6,17 @@ import type { Plan } from '../plan/model.ts';
 import type { Law } from '../regulations/law.ts';
 import type { IdleAcceptance } from './acceptance.ts';
 
+/** A radio, by its kind and owner, and what its last clean audit found in it. */
+export interface HeldRevision {
+  readonly radio: string;
+  readonly for: string;
+  readonly date: string;
+  readonly revision: number;
+  readonly check: string;
+  /** Holds the plan as it is now. */
+  readonly current: boolean;
+}
+
 export interface RuleContext {
   readonly plan: Plan;
   readonly consequences: Consequences;
@@ -16,6 +27,8 @@ export interface RuleContext {
   readonly idle: readonly IdleAcceptance[];
   /** Every radio path of the plan, predicted; absent unless they were asked for and the plan has ground for them. */
   readonly paths?: readonly RadioPath[];
+  /** Which radio was last found to hold which revision; empty where the plan names no record. */
+  readonly held: readonly HeldRevision[];
   /** Ids of all rules that run. */
   readonly ruleIds: readonly string[];
 }

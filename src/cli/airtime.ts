@@ -4,10 +4,10 @@ import { span } from '../documents/figures.ts';
 import { Refusal } from '../findings/refusal.ts';
 import type { Plan } from '../plan/model.ts';
 import type { ExitStatus } from './end-with.ts';
+import { type LoadedSubject, loadSubject } from './load-subject.ts';
 import { palette } from './palette.ts';
 import { type Lines, lines } from './print-lines.ts';
 import { columnsOf, displayWidth } from './terminal.ts';
-import { type WholePlan, wholePlan } from './whole-plan.ts';
 
 export interface AirtimeOptions {
   readonly characters: string;
@@ -24,7 +24,7 @@ export async function airtime(path: string, options: AirtimeOptions): Promise<Ex
       `--characters ${options.characters} is no length of a message, 1 to 999999.`,
       'Write --characters 500.',
     );
-  const whole = await wholePlan(path, options);
+  const whole = await loadSubject(path, options);
   const found = whole.consequences.packetTimes(characters);
   process.stdout.write(
     options.json
@@ -35,7 +35,7 @@ export async function airtime(path: string, options: AirtimeOptions): Promise<Ex
 }
 
 async function airtimeText(
-  { plan }: WholePlan,
+  { plan }: LoadedSubject,
   found: PacketTimes,
   options: AirtimeOptions,
 ): Promise<string> {
@@ -100,7 +100,7 @@ function routeText(plan: Plan, route: PacketTime, print: Lines, widths: readonly
 
 function airtimeJson(
   path: string,
-  { plan, check }: WholePlan,
+  { plan, check }: LoadedSubject,
   { characters, modem, routes }: PacketTimes,
 ): object {
   const round = (s: number) => Math.round(s * 1000) / 1000;

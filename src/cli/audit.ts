@@ -1,5 +1,6 @@
 /** `readback audit`: what was really entered in a radio, against the plan. */
 import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { auditJson } from '../audit/audit-json.ts';
 import {
@@ -84,7 +85,9 @@ export async function audit(path: string, options: AuditOptions): Promise<ExitSt
     };
     process.stdout.write(printAudit(result, { ...spoken, checkWords, ...shown }));
   }
-  if (options.record !== undefined) await keepRecord(options.record, result, subject, radio, date, options);
+  const record =
+    options.record ?? (plan.record === undefined ? undefined : join(subject.file.folder, plan.record));
+  if (record !== undefined) await keepRecord(record, result, subject, radio, date, options);
   return result.clean ? 0 : 1;
 }
 

@@ -6,8 +6,8 @@ import { sourceLine } from '../findings/print-findings.ts';
 import { wrapText } from '../findings/wrap-text.ts';
 import { formatFrequency, formatPower } from '../radio/format-quantity.ts';
 import type { ExitStatus } from './end-with.ts';
+import { loadSubject } from './load-subject.ts';
 import { columnsOf, hasColour } from './terminal.ts';
-import { wholePlan } from './whole-plan.ts';
 
 export interface ExposureOptions {
   readonly json?: true;
@@ -17,7 +17,7 @@ export interface ExposureOptions {
 }
 
 export async function exposure(file: string, options: ExposureOptions): Promise<ExitStatus> {
-  const { plan, consequences, law } = await wholePlan(file, options);
+  const { plan, consequences, law } = await loadSubject(file, options);
   const rows = exposuresOf(plan, consequences, law);
   process.stdout.write(
     options.json

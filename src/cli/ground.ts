@@ -12,9 +12,9 @@ import { maidenhead } from '../reach/maidenhead.ts';
 import type { Spot } from '../reach/nearest-ground.ts';
 import { formatPosition } from '../reach/position.ts';
 import type { ExitStatus } from './end-with.ts';
+import { loadSubject } from './load-subject.ts';
 import { endOfPlan, pathFor, unknownId } from './path-for.ts';
 import { hasColour } from './terminal.ts';
-import { wholePlan } from './whole-plan.ts';
 
 export interface GroundOptions {
   readonly from: string;
@@ -31,7 +31,7 @@ export interface GroundOptions {
 }
 
 export async function ground(file: string, options: GroundOptions): Promise<ExitStatus> {
-  const { plan, consequences, read } = await wholePlan(file, options);
+  const { plan, consequences, read } = await loadSubject(file, options);
   const path = wantedPath(plan, consequences, options);
   const chance = share(options.chance);
   const mostWalkS = duration(options.within);

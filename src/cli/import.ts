@@ -51,9 +51,12 @@ export async function importFile(path: string, options: ImportOptions): Promise<
       `Answer with --ask, or name a file with --map: one line for each column, such as ${scalarText(columns[0] ?? '')}: ${importFields[kind][0]}. Fields are ${importFields[kind].join(', ')}.`,
     );
   const outcome = importTable(kind, table, mapping, plan);
-  for (const { line, message } of outcome.problems) process.stderr.write(`${path}:${line}: ${visibleText(message)}\n`);
+  for (const { line, message } of outcome.problems)
+    process.stderr.write(`${path}:${line}: ${visibleText(message)}\n`);
   if (outcome.unmatched.length > 0)
-    process.stderr.write(`Columns that nothing was said of, left out: ${visibleText(outcome.unmatched.join(', '))}\n`);
+    process.stderr.write(
+      `Columns that nothing was said of, left out: ${visibleText(outcome.unmatched.join(', '))}\n`,
+    );
   if (outcome.madeIds.length > 0)
     process.stderr.write(`Ids made from the names: ${outcome.madeIds.join(', ')}\n`);
   if (outcome.problems.length > 0) {
@@ -112,7 +115,9 @@ async function askColumns(
   for (const [at, column] of head.cells.entries()) {
     if (column === '' || mapping.has(column)) continue;
     const samples = rows.slice(0, 3).map(({ cells }) => visibleText((cells[at] ?? '').slice(0, 20)));
-    process.stderr.write(`\nColumn ${at + 1} of ${head.cells.length}, "${visibleText(column)}": ${samples.join(' | ')}\n`);
+    process.stderr.write(
+      `\nColumn ${at + 1} of ${head.cells.length}, "${visibleText(column)}": ${samples.join(' | ')}\n`,
+    );
     for (;;) {
       process.stderr.write('  is: ');
       const next = await typed.next();

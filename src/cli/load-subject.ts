@@ -10,6 +10,13 @@ import type { Law } from '../regulations/law.ts';
 import { palette } from './palette.ts';
 import { type PlanFile, readBeside, readPlanFile } from './read-plan-file.ts';
 import { columnsOf, displayWidth, type TerminalOptions } from './terminal.ts';
+import { today } from './today.ts';
+
+export interface SubjectOptions extends TerminalOptions {
+  /** What to call standard input. */
+  readonly stdinFilename?: string;
+  readonly today?: string;
+}
 
 export interface LoadedSubject {
   readonly file: PlanFile;
@@ -18,17 +25,23 @@ export interface LoadedSubject {
   readonly law: Law;
   readonly consequences: Consequences;
   readonly check: string;
+  /** ISO date on which it is looked at. */
+  readonly today: string;
+  /** Reads a file that the plan names. */
+  read(path: string): Promise<Uint8Array>;
 }
 
 /** @throws {Refusal} for a plan with errors in its writing, after printing them to standard error */
-export async function loadSubject(path: string, options: TerminalOptions): Promise<LoadedSubject> {
-  const file = await readPlanFile(path, 'standard input');
+export async function loadSubject(path: string, options: SubjectOptions): Promise<LoadedSubject> {
+  const file = await readPlanFile(path, options.stdinFilename ?? 'standard input');
+  const read = (beside: string) => readBeside(file.folder, beside);
+  const date = today(options.today);
   const loaded = load(file.text, file.name);
   const { plan } = loaded;
   const outcome =
     plan === undefined
       ? { findings: loaded.findings, law: undefined, texts: [] }
-      : await lawOf(plan, loaded, { read: (beside) => readBeside(file.folder, beside) });
+      : await lawOf(plan, loaded, { read });
   if (plan === undefined || outcome.law === undefined) {
     const texts = new Map([loaded.text, ...outcome.texts].map((text) => [text.file, text]));
     process.stderr.write(
@@ -45,5 +58,6 @@ export async function loadSubject(path: string, options: TerminalOptions): Promi
     );
   }
   const { law } = outcome;
-  return { file, loaded, plan, law, consequences: consequencesOf(plan, law), check: planCheck(plan) };
+  const consequences = consequencesOf(plan, law);
+  return { file, loaded, plan, law, consequences, check: planCheck(plan), today: date, read };
 }

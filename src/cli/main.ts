@@ -151,7 +151,7 @@ program
   .option('--entries <file>', 'a CSV table of what the radio shows; - reads standard input')
   .option('--ask', 'type it in now, a channel at a time; --entries then names where to keep it')
   .option('--previous <plan>', 'the revision before, to know its values again')
-  .option('--record <file>', 'keep a clean audit in this JSON file beside the plan')
+  .option('--record <file>', 'keep a clean audit in this JSON file; else in the one that `plan.record` names')
   .option('--for <owner>', 'whose radio it is, or its serial number, for the record')
   .option('--by <name>', 'who read it back, for the record')
   .option('--json', 'as JSON')

@@ -6,11 +6,11 @@ import type { RungAt } from '../consequences/ways.ts';
 import { span } from '../documents/figures.ts';
 import type { Plan } from '../plan/model.ts';
 import { failurePairs } from './failure-pairs.ts';
+import type { LoadedSubject } from './load-subject.ts';
 import type { OutagesOptions } from './outages.ts';
 import { palette } from './palette.ts';
 import { type Lines, lines } from './print-lines.ts';
 import { columnsOf, displayWidth } from './terminal.ts';
-import type { WholePlan } from './whole-plan.ts';
 
 type Paint = (text: string) => string;
 
@@ -25,7 +25,7 @@ const kinds: Readonly<Record<ThingKind, string>> = {
 };
 
 export async function outagesText(
-  { plan }: WholePlan,
+  { plan }: LoadedSubject,
   { single, double }: Outages,
   points: SharedPoints,
   options: OutagesOptions,

@@ -2,8 +2,8 @@
 import type { Outage, Outages } from '../consequences/outages.ts';
 import type { SharedPoints } from '../consequences/shared-points.ts';
 import type { ExitStatus } from './end-with.ts';
+import { type LoadedSubject, loadSubject } from './load-subject.ts';
 import { outagesText } from './outages-text.ts';
-import { type WholePlan, wholePlan } from './whole-plan.ts';
 
 export interface OutagesOptions {
   readonly two?: true;
@@ -14,7 +14,7 @@ export interface OutagesOptions {
 }
 
 export async function outages(path: string, options: OutagesOptions): Promise<ExitStatus> {
-  const whole = await wholePlan(path, options);
+  const whole = await loadSubject(path, options);
   const found = whole.consequences.outages();
   const points = whole.consequences.sharedPoints();
   process.stdout.write(
@@ -27,7 +27,7 @@ export async function outages(path: string, options: OutagesOptions): Promise<Ex
 
 function outagesJson(
   path: string,
-  { plan, check }: WholePlan,
+  { plan, check }: LoadedSubject,
   { single, double }: Outages,
   { shared, parts, splits, oneChannel }: SharedPoints,
   { two }: OutagesOptions,

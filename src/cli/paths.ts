@@ -7,9 +7,9 @@ import { Refusal } from '../findings/refusal.ts';
 import type { Plan } from '../plan/model.ts';
 import { formatDistance } from '../radio/format-quantity.ts';
 import type { ExitStatus } from './end-with.ts';
+import { loadSubject } from './load-subject.ts';
 import { pathJson } from './path-json.ts';
 import { hasColour } from './terminal.ts';
-import { wholePlan } from './whole-plan.ts';
 
 export interface PathsOptions {
   readonly from?: string;
@@ -26,7 +26,7 @@ const caution =
   'Margins are over what a listener needs, in the worse direction. Bearings are true, then magnetic.';
 
 export async function paths(file: string, options: PathsOptions): Promise<ExitStatus> {
-  const { plan, consequences, read } = await wholePlan(file, options);
+  const { plan, consequences, read } = await loadSubject(file, options);
   const ground = await loadGround(plan, read);
   if (options.trials) {
     const errors = trialErrors(plan, consequences, ground);

@@ -8,9 +8,9 @@ import { rayFrame } from '../reach/rays.ts';
 import { chanceOf, verdictOf } from '../reach/verdict.ts';
 import { writeGeotiff } from '../reach/write-geotiff.ts';
 import type { ExitStatus } from './end-with.ts';
+import { loadSubject } from './load-subject.ts';
 import { endOfPlan, pathFor } from './path-for.ts';
 import { sweep } from './sweep.ts';
-import { wholePlan } from './whole-plan.ts';
 import { writeAll } from './write-all.ts';
 
 export interface ReachOptions {
@@ -27,7 +27,7 @@ const caution =
   'A planning aid: medians in the open, by ITU-R P.526 over the elevation files. Only a trial proves a path.';
 
 export async function reach(file: string, options: ReachOptions): Promise<ExitStatus> {
-  const { plan, consequences, read, examined } = await wholePlan(file, options);
+  const { plan, consequences, read, file: planFile } = await loadSubject(file, options);
   const { radio, slot } = pathFor(plan, consequences, options.station, options);
   const station = endOfPlan(plan, options.station, radio);
   const map = reachMap(plan, consequences, await loadGround(plan, read), station, radio, slot);
@@ -75,16 +75,7 @@ export async function reach(file: string, options: ReachOptions): Promise<ExitSt
     caution,
   });
   const stem = `${options.station}-${radio}`;
-  const folder =
-    options.out ??
-    join(
-      'out',
-      examined.loaded.text.file
-        .split(/[\\/]/)
-        .at(-1)
-        ?.replace(/\.ya?ml$/i, '') ?? 'plan',
-      'reach',
-    );
+  const folder = options.out ?? join('out', planFile.stem, 'reach');
   const files = new Map<string, Uint8Array>([
     [`${stem}.tif`, writeGeotiff({ ...grid, samples: marginDb, voidValue: Number.NaN })],
     [`${stem}.svg`, new TextEncoder().encode(svg)],

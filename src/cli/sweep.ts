@@ -5,7 +5,7 @@ import { Worker } from 'node:worker_threads';
 import type { ElevationGrid } from '../reach/grid.ts';
 import { type SweepSettings, sweepLoss } from '../reach/loss-sweep.ts';
 import { type RayFrame, rayCount } from '../reach/rays.ts';
-import type { RayShare } from './reach-worker.ts';
+import { type RayShare, sweepShare } from './ray-share.ts';
 
 /** Below this, starting a thread takes longer than the sweep. */
 const fewCells = 500_000;
@@ -17,31 +17,34 @@ export async function sweep(
   settings: SweepSettings,
 ): Promise<Float32Array> {
   const cells = grid.rows * grid.columns;
-  const rays = rayCount(frame);
   if (cells < fewCells) {
     const lossDb = new Float32Array(cells).fill(Number.NaN);
-    sweepLoss(grid, frame, settings, { lossDb }, 0, rays);
+    sweepLoss(grid, frame, settings, lossDb, 0, rayCount(frame));
     return lossDb;
   }
   const lossDb = new Float32Array(new SharedArrayBuffer(4 * cells)).fill(Number.NaN);
-  const heightsM = new Float32Array(new SharedArrayBuffer(4 * cells));
-  heightsM.set(grid.heightsM);
-  const threads = Math.min(availableParallelism(), 8);
-  // Quarters of the rays are even in length, so even shares of their number are even shares of the work.
-  const bound = (share: number) => Math.round((share * rays) / threads);
-  const share = (index: number): RayShare => ({
+  const shares = Math.min(availableParallelism(), 8);
+  const heightsM = shared(grid.heightsM);
+  const task = (share: number): RayShare => ({
     grid: { columns: grid.columns, rows: grid.rows, heightsM },
     frame,
     settings,
-    result: { lossDb },
-    fromRay: bound(index),
-    toRay: bound(index + 1),
+    lossDb,
+    share,
+    shares,
   });
-  const others = Array.from({ length: threads - 1 }, (_, index) => onThread(share(index + 1)));
-  const own = share(0);
-  sweepLoss(own.grid, frame, settings, own.result, own.fromRay, own.toRay);
+  const others = Array.from({ length: shares - 1 }, (_, index) => onThread(task(index + 1)));
+  sweepShare(task(0));
   await Promise.all(others);
   return lossDb;
+}
+
+function shared(heightsM: Int16Array | Float32Array): Int16Array | Float32Array {
+  if (heightsM.buffer instanceof SharedArrayBuffer) return heightsM;
+  const buffer = new SharedArrayBuffer(heightsM.byteLength);
+  const copy = heightsM instanceof Int16Array ? new Int16Array(buffer) : new Float32Array(buffer);
+  copy.set(heightsM);
+  return copy;
 }
 
 function onThread(share: RayShare): Promise<void> {

@@ -7,13 +7,17 @@ import type { Plan } from '../plan/model.ts';
 import { plainSpellingWords } from '../radio/spelling.ts';
 import { isoWeekday } from '../schedule/calendar-date.ts';
 import { clockChanges } from '../schedule/clock-changes.ts';
+import type { LoadedSubject } from './load-subject.ts';
 import { palette } from './palette.ts';
 import { type Lines, lines } from './print-lines.ts';
 import { columnsOf, displayWidth, type TerminalOptions } from './terminal.ts';
 import { clockText, type Times } from './times.ts';
-import type { WholePlan } from './whole-plan.ts';
 
-export async function timesText(whole: WholePlan, times: Times, options: TerminalOptions): Promise<string> {
+export async function timesText(
+  whole: LoadedSubject,
+  times: Times,
+  options: TerminalOptions,
+): Promise<string> {
   const { plan, check } = whole;
   const painted = palette(process.stdout, options);
   const names = [

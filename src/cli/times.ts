@@ -8,8 +8,8 @@ import type { Plan } from '../plan/model.ts';
 import { addDays } from '../schedule/calendar-date.ts';
 import type { ExitStatus } from './end-with.ts';
 import { isIsoDate } from './iso-date.ts';
+import { type LoadedSubject, loadSubject } from './load-subject.ts';
 import { timesText } from './times-text.ts';
-import { type WholePlan, wholePlan } from './whole-plan.ts';
 
 export interface TimesOptions {
   readonly days: string;
@@ -31,7 +31,7 @@ export interface Times {
 }
 
 export async function times(path: string, options: TimesOptions): Promise<ExitStatus> {
-  const whole = await wholePlan(path, options);
+  const whole = await loadSubject(path, options);
   const found = await timesOf(whole, options);
   process.stdout.write(
     options.json
@@ -41,7 +41,7 @@ export async function times(path: string, options: TimesOptions): Promise<ExitSt
   return 0;
 }
 
-async function timesOf({ plan, consequences, today }: WholePlan, options: TimesOptions): Promise<Times> {
+async function timesOf({ plan, consequences, today }: LoadedSubject, options: TimesOptions): Promise<Times> {
   const days = /^\d{1,3}$/.test(options.days) ? Number(options.days) : 0;
   if (days < 1 || days > 366)
     throw new Refusal(`--days ${options.days} is no number of days from 1 to 366.`, 'Write --days 14.');
@@ -83,7 +83,7 @@ async function timesOf({ plan, consequences, today }: WholePlan, options: TimesO
 
 function timesJson(
   path: string,
-  { plan, check }: WholePlan,
+  { plan, check }: LoadedSubject,
   { from, to, occurrences, silences }: Times,
 ): object {
   return {

@@ -20,6 +20,8 @@ export interface Plan {
   /** A country's code (or a file that describes one), then files of local coordination. */
   readonly rules: readonly [string, ...string[]];
   readonly coordinator?: string;
+  /** File of clean audits, beside the plan: which radio holds which revision. */
+  readonly record?: string;
   readonly notes: readonly string[];
   readonly places: ReadonlyMap<string, Place>;
   readonly terrain: Terrain;

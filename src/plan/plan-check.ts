@@ -16,7 +16,7 @@ const letters = 'ACDEFGHJKLMNPRTUVWXY';
 const digits = '23456789';
 
 /** Parts of a plan that no card rests on. */
-const apart: ReadonlySet<string> = new Set(['notes', 'reviewBy', 'terrain', 'trials', 'accepted']);
+const apart: ReadonlySet<string> = new Set(['notes', 'record', 'reviewBy', 'terrain', 'trials', 'accepted']);
 
 export function planCheck(plan: Plan): string {
   const meaning = Object.fromEntries(Object.entries(plan).filter(([key]) => !apart.has(key)));

@@ -120,6 +120,9 @@ const header = keyed(
       'a country code, such as us, or a list that begins with one',
     ).describe("The country's rules, then files of local coordination that add to them."),
     coordinator: reference('the id of a member').describe('The member who keeps the plan.').optional(),
+    record: line('a file name, such as radios.json')
+      .describe('File of clean audits, beside the plan: which radio holds which revision.')
+      .optional(),
     notes: notes.describe('Lines for the booklet.'),
   },
   'the head of the plan: title, revision, effective, timezone, rules',
@@ -646,6 +649,7 @@ export function toPlan(read: z.output<typeof planSchema>): Plan {
     timezone: head.timezone,
     rules: head.rules as [string, ...string[]],
     coordinator: head.coordinator,
+    record: head.record,
     notes: head.notes,
     places: mapEntries(read.places, (id, p) =>
       entry<Place>({ id, name: p.name, at: p.at, elevationM: p.elevation, kind: p.kind }),

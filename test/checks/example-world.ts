@@ -1,5 +1,5 @@
 /**
- * What an example sees outside itself: a date, one rules file that examples may name, and the demo's ground, on
+ * What an example sees outside itself: a date, a rules file and a record of audits that examples may name, and the demo's ground, on
  * which examples about paths stand.
  */
 import { readFile } from 'node:fs/promises';
@@ -7,6 +7,7 @@ import type { World } from '../../src/pipeline.ts';
 
 const beside: Readonly<Record<string, string>> = {
   'local/our-coordinator.yaml': '../plans/local/our-coordinator.yaml',
+  'radios.json': '../plans/radios.json',
   'hickory-gap.tif': '../../plans/terrain/hickory-gap.tif',
 };
 

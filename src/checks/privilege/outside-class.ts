@@ -43,10 +43,13 @@ channels:
       ({ cause, need, member, on }) =>
         ofClass.includes(cause.code) && !need.controlAt && classKnown(law, member, on),
     );
-    const slots = groupBy(short, ({ on }) => on.slot);
-    for (const [slot, here] of slots) {
+    const slots = [...groupBy(short, ({ on }) => on.slot).values()];
+    // Members shut out of several channels are so for one reason, and are named once.
+    const shutOut = groupBy(slots, (here) => here.map(({ member }) => member.id).join(' '));
+    for (const several of shutOut.values()) {
+      const [here] = several;
       const [first] = here;
-      if (!first) continue;
+      const where = several.map(([{ on, need }]) => `slot ${on.slot}, ${on.name}, in ${need.because}`);
       const service = serviceById(law, first.on.services[0] ?? '');
       const names = here.map(({ member }) => {
         const held = member.licences.get(service?.id ?? '')?.class;
@@ -55,7 +58,7 @@ channels:
       });
       yield {
         at: first.need.at,
-        message: `${listNames(names)} would transmit on slot ${slot}, ${first.on.name}, in ${first.need.because}: ${first.cause.text}.`,
+        message: `${listNames(names)} would transmit on ${where.join(', and on ')}: ${first.cause.text}.`,
         ...(first.cause.source && { source: first.cause.source }),
       };
     }

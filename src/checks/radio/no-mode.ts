@@ -21,11 +21,11 @@ channels:
   *check(context) {
     const { mailboxes, digipeaters } = context.plan;
     const stations = new Set([...mailboxes.values(), ...digipeaters.values()].map(({ channel }) => channel));
-    for (const { on, text } of lacks(context, 'mode')) {
+    for (const { on, text, radioAt } of lacks(context, 'mode')) {
       // A packet channel without a packet station is called by voice, which is found as that.
       if (on.mode === 'packet' && !stations.has(on.slot)) continue;
       yield {
-        at: ['channels', on.slot, 'mode'],
+        at: radioAt ?? ['channels', on.slot, 'mode'],
         message: `${text}.`,
       };
     }

@@ -19,9 +19,9 @@ channels:
   1: { name: GAP, repeater: gap }
   3: { name: SIMP, simplex: 446.000, width: 25 }`,
   *check(context) {
-    for (const { on, text } of lacks(context, 'receive-range')) {
+    for (const { on, text, radioAt } of lacks(context, 'receive-range')) {
       yield {
-        at: ['channels', on.slot, on.channel.kind === 'split' ? 'receive' : on.channel.kind],
+        at: radioAt ?? ['channels', on.slot, on.channel.kind === 'split' ? 'receive' : on.channel.kind],
         message: `${text}.`,
       };
     }

@@ -25,10 +25,9 @@ channels:
 fallbacks:
   first: { name: First, who: all, reach: [ada], rungs: [{ grade: primary, channel: 1 }, { grade: alternate, channel: 120 }] }`,
   *check(context) {
-    for (const { on, text } of lacks(context, 'memory')) {
+    for (const { on, text, radioAt } of lacks(context, 'memory')) {
       yield {
-        at: ['channels', on.slot],
-        points: 'key',
+        ...(radioAt ? { at: radioAt } : { at: ['channels', on.slot], points: 'key' as const }),
         message: `${text}.`,
       };
     }

@@ -24,9 +24,9 @@ channels:
   1: { name: GAP, repeater: gap }
   3: { name: SIMP, simplex: 146.550, width: 25 }`,
   *check(context) {
-    for (const { on, text } of lacks(context, 'transmit-range')) {
+    for (const { on, text, radioAt } of lacks(context, 'transmit-range')) {
       yield {
-        at: transmitPath(on.channel),
+        at: radioAt ?? transmitPath(on.channel),
         message: `${text}.`,
       };
     }

@@ -31,7 +31,8 @@ channels:
       if (kinds.some((kind) => idsOf(kind).has(id))) continue;
       const known = kinds.flatMap((kind) => [...idsOf(kind)]);
       const names = kinds.map((kind) => kind.noun).join(' or ');
-      const near = nearest(id, known);
+      // A slot of nearly the same figures is no more likely than any other.
+      const near = kinds.includes(slot) ? undefined : nearest(id, known);
       const observation: Observation = { at, message: `There is no ${names} \`${id}\` in this plan.` };
       yield near === undefined ? observation : { ...observation, suggestion: near };
     }

@@ -32,9 +32,11 @@ packet:
     const { law } = context;
     for (const { part, answer, at, name, on } of plannedSignals(context)) {
       if (part !== 'packet station' || answer.may || answer.why !== 'station') continue;
+      // On a channel that is not for packet at all, that is found.
+      if (on.mode !== 'packet') continue;
       yield {
         at,
-        message: `${name} on slot ${on.slot}, ${on.name}: ${answer.text.replaceAll('digipeater', 'station that stores and forwards')}.`,
+        message: `${name} on slot ${on.slot}, ${on.name}: ${answer.text.replace(/digipeater(?: station)?/g, 'station that stores and forwards')}.`,
         ...(answer.row && { source: sourceOf(law, answer.row) }),
       };
     }
