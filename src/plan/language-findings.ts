@@ -54,6 +54,12 @@ export const languageFindings = [
     mend: 'Ids are small letters, digits and hyphens, beginning with a letter; slots are whole numbers without leading zeros.',
   },
   {
+    id: 'plan/cut-text',
+    looksFor: 'Text that YAML cuts off at a number sign: `title: Net #1` holds only `Net`.',
+    why: 'A number sign after a space begins a comment, so what follows it is gone from every card without a word.',
+    mend: 'Put the text in quotes; for a comment, leave a space after the number sign.',
+  },
+  {
     id: 'plan/missing-entry',
     looksFor: 'A key that must be there and is not.',
     why: 'Nothing is guessed: a repeater without an offset has no frequency to transmit on.',

@@ -44,7 +44,8 @@ export interface YamlProblem {
     | 'too-deep'
     | 'too-many-aliases'
     | 'several-documents'
-    | 'bad-key';
+    | 'bad-key'
+    | 'cut-text';
   readonly message: string;
   readonly suggestion?: string;
   readonly from: number;
@@ -147,7 +148,14 @@ function toTree(document: Document.Parsed, text: string): YamlTree {
       complain('not-yaml', node, tagNotKnown);
       return null;
     }
-    if (isScalar(node)) return scalarValue(node);
+    if (isScalar(node)) {
+      const { value, type, comment } = node;
+      if (type === 'PLAIN' && typeof value === 'string' && comment && /^\d/.test(comment)) {
+        const message = `\`#${comment}\` is read as a comment and lost: a number sign after a space begins one, so text with one needs quotes.`;
+        complain('cut-text', node, message, `"${value} #${comment}"`);
+      }
+      return scalarValue(node);
+    }
     open.add(node);
     const value = isSeq<Node>(node)
       ? node.items.map((item) => walk(item, insideAlias))

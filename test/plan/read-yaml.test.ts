@@ -316,3 +316,8 @@ test('twenty thousand wrong entries are answered in the time it takes to read th
   const text = `readback: 1\nmembers:\n${Array.from({ length: 20_000 }, (_, index) => `  k${index}: 1`).join('\n')}`;
   expect(said(text)).toHaveLength(20_001);
 }, 10_000);
+
+test('a number sign that cuts a text off is said; a comment is a comment', () => {
+  const { problems } = readYaml('title: Net #1\nname: Gap # the repeater\nslot: 3 #3\nuse: "Net #1"\n');
+  expect(problems.map(({ kind, suggestion }) => [kind, suggestion])).toEqual([['cut-text', '"Net #1"']]);
+});
