@@ -174,7 +174,7 @@ function signal(
   const carried = {
     frequencyHz,
     widthHz: on.occupiedHz,
-    ...(on.mode === 'ssb' && { sideband: 'upper' as const }),
+    ...(on.sideband && { sideband: on.sideband }),
   };
   const answers = services.map((service) =>
     mayTransmit(law, {

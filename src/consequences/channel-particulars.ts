@@ -35,6 +35,8 @@ export interface ChannelParticulars {
   readonly mode: Mode;
   readonly kind: EmissionKind;
   readonly modulation?: Modulation;
+  /** For single sideband, the side of the dial's frequency on which the signal lies. */
+  readonly sideband?: 'upper' | 'lower';
   /** Room the signal takes. */
   readonly occupiedHz: number;
   /** `16K0F3E` */
@@ -123,6 +125,7 @@ function known(
       mode: channel.mode,
       kind: kindOf(channel.mode),
       ...(modulation && { modulation }),
+      ...(channel.mode === 'ssb' && { sideband: sidebandAt(transmitHz ?? receiveHz) }),
       occupiedHz: emission.bandwidthHz,
       emission: formatEmission(emission),
       services,
@@ -181,6 +184,12 @@ function emissionOf(mode: Mode, spacingHz: number): Emission {
   // A spacing without a custom of its own: taken as filled to the width of the nearest narrower one that has.
   const narrower = [25_000, 20_000, 12_500].find((spacing) => spacing <= spacingHz) ?? 12_500;
   return usualEmission(mode, narrower) ?? otherEmissions.am;
+}
+
+/** Lower below 10 MHz and upper above, but upper on 60 m (common practice; 47 CFR 97.307(f)(14) for 60 m). */
+function sidebandAt(frequencyHz: number): 'upper' | 'lower' {
+  const sixtyMetres = frequencyHz >= 5_000_000 && frequencyHz <= 5_500_000;
+  return frequencyHz < 10_000_000 && !sixtyMetres ? 'lower' : 'upper';
 }
 
 function kindOf(mode: Mode): EmissionKind {

@@ -93,7 +93,8 @@ function inService(
     reasons: [source ? { code, text, source } : { code, text }],
   });
   const service = serviceById(law, serviceId);
-  if (!service) return refuse('unknown-service', `${serviceId} is no service of these rules (${law.country.name})`);
+  if (!service)
+    return refuse('unknown-service', `${serviceId} is no service of these rules (${law.country.name})`);
   const source = sourceOf(law, service);
   if (service.licence === 'never')
     return refuse('listen-only', `${service.name} may only be listened to`, source);
@@ -123,7 +124,7 @@ function inService(
     widthHz: on.occupiedHz,
     kind: on.kind,
     ...(on.modulation && { modulation: on.modulation }),
-    ...(on.mode === 'ssb' && { sideband: 'upper' as const }),
+    ...(on.sideband && { sideband: on.sideband }),
     station: stationKind(radio.antenna),
     ...(place && { at: [place.at.latitudeDeg, place.at.longitudeDeg] as const }),
     authorised: licence?.authority !== undefined,

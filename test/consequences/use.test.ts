@@ -46,6 +46,10 @@ describe('who may transmit, by licence class (47 CFR 97.301 and 97.305)', () => 
     ['general', 'simplex: 14.25, mode: ssb', 'transmit'],
     ['general', 'simplex: 14.2, mode: ssb', 'listen only'],
     ['extra', 'simplex: 14.2, mode: ssb', 'transmit'],
+    // On 80 m the lower sideband is used: 3.801 fills 3.7982 to 3.801, of which a General may not use the lower part.
+    ['general', 'simplex: 3.801, mode: ssb', 'listen only'],
+    ['general', 'simplex: 3.804, mode: ssb', 'transmit'],
+    ['general', 'simplex: 3.999, mode: ssb', 'transmit'],
     ['advanced', 'simplex: 14.18, mode: ssb', 'transmit'],
     ['advanced', 'simplex: 14.16, mode: ssb', 'listen only'],
   ] as const)('a %s on %s: %s', async (licenceClass, channel, may) => {
