@@ -3,66 +3,78 @@
  *
  *   node reach-process.mjs GRID.tif OUT.tif sight|loss RAYS-PER-CELL
  */
-import { readFileSync, writeFileSync } from 'node:fs';
+import { closeSync, fstatSync, openSync, readSync, writevSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
-import type { ElevationGrid } from '../../src/reach/grid.ts';
-import { positionOf } from '../../src/reach/grid.ts';
+import { isMainThread, parentPort, Worker } from 'node:worker_threads';
+import { type ElevationGrid, positionOf } from '../../src/reach/grid.ts';
 import { sweepLoss } from '../../src/reach/loss-sweep.ts';
-import { rayCount, rayFrame } from '../../src/reach/rays.ts';
+import { type RayFrame, rayFrame, raysOfShare } from '../../src/reach/rays.ts';
 import { readGeotiff } from '../../src/reach/read-geotiff.ts';
-import { writeGeotiff } from '../../src/reach/write-geotiff.ts';
+import { sweepSight } from '../../src/reach/sight-sweep.ts';
+import { geotiffParts } from '../../src/reach/write-geotiff.ts';
 
 interface Task {
   readonly grid: ElevationGrid;
-  readonly raster: Float32Array;
-  readonly what: string;
-  readonly raysPerCell: number;
-  readonly half: 0 | 1;
+  readonly frame: RayFrame;
+  readonly samples: Float32Array | Uint8Array;
+  readonly share: 0 | 1;
 }
 
-function sweepHalf({ grid, raster, what, raysPerCell, half }: Task): void {
-  const station = positionOf(grid, grid.rows >> 1, grid.columns >> 1);
-  const frame = rayFrame(grid, station, { raysPerCell });
-  if (!frame) throw new Error('no ground in the middle');
-  // Quarters of the rays are even in length, so that half of their number is half of the work: east and west, north and south.
-  const middle = Math.floor(rayCount(frame) / 2);
-  const settings = {
-    frequencyHz: 146e6,
-    polarization: 'vertical',
-    stationAntennaM: 10,
-    cellAntennaM: 1.5,
-    earthRadiusKm: 8500,
-    isQuick: true,
-  } as const;
-  sweepLoss(
-    grid,
-    frame,
-    settings,
-    what === 'loss' ? { lossDb: raster } : { clearanceM: raster },
-    half ? middle : 0,
-    half ? rayCount(frame) : middle,
-  );
+const settings = {
+  frequencyHz: 146e6,
+  polarization: 'vertical',
+  stationAntennaM: 10,
+  cellAntennaM: 1.5,
+  earthRadiusKm: 8500,
+} as const;
+
+function sweepHalf({ grid, frame, samples, share }: Task): void {
+  for (const [fromRay, toRay] of raysOfShare(frame, share, 2)) {
+    if (samples instanceof Uint8Array)
+      sweepSight(grid, frame, settings, { inSight: samples }, fromRay, toRay);
+    else sweepLoss(grid, frame, settings, samples, fromRay, toRay);
+  }
+}
+
+function readShared(path: string): Uint8Array {
+  const file = openSync(path, 'r');
+  const bytes = new Uint8Array(new SharedArrayBuffer(fstatSync(file).size));
+  let at = 0;
+  while (at < bytes.length) at += readSync(file, bytes, at, bytes.length - at, null);
+  closeSync(file);
+  return bytes;
+}
+
+function writeParts(path: string, parts: readonly Uint8Array[]): void {
+  const file = openSync(path, 'w');
+  writevSync(file, parts);
+  closeSync(file);
 }
 
 if (isMainThread) {
+  // The thread starts while the file is read.
+  const worker = new Worker(fileURLToPath(import.meta.url));
   const [, , input = '', output = '', what = 'loss', rays = '1'] = process.argv;
-  const read = await readGeotiff(readFileSync(input), input);
-  const heightsM = new Float32Array(new SharedArrayBuffer(4 * read.heightsM.length));
-  heightsM.set(read.heightsM);
-  const raster = new Float32Array(new SharedArrayBuffer(4 * heightsM.length)).fill(Number.NaN);
-  const task = { grid: { ...read, heightsM }, raster, what, raysPerCell: Number(rays) };
-  const worker = new Worker(fileURLToPath(import.meta.url), { workerData: { ...task, half: 1 } });
+  const grid = await readGeotiff(readShared(input), input);
+  const cells = grid.rows * grid.columns;
+  const frame = rayFrame(grid, positionOf(grid, grid.rows >> 1, grid.columns >> 1), {
+    raysPerCell: Number(rays),
+  });
+  if (!frame) throw new Error('no ground in the middle');
+  const samples =
+    what === 'loss'
+      ? new Float32Array(new SharedArrayBuffer(4 * cells)).fill(Number.NaN)
+      : new Uint8Array(new SharedArrayBuffer(cells));
+  const task: Task = { grid, frame, samples, share: 0 };
   const done = new Promise((resolve, reject) => worker.once('message', resolve).once('error', reject));
-  sweepHalf({ ...task, half: 0 });
+  worker.postMessage({ ...task, share: 1 });
+  sweepHalf(task);
   await done;
-  const seen = new Uint8Array(what === 'loss' ? 0 : raster.length);
-  for (let cell = 0; cell < seen.length; cell++) seen[cell] = (raster[cell] ?? -1) >= 0 ? 255 : 0;
-  const samples = what === 'loss' ? raster : seen;
-  writeFileSync(output, writeGeotiff({ ...read, samples, isPlain: true }));
+  writeParts(output, geotiffParts({ ...grid, samples, isPlain: true }));
   process.stdout.write(`${Math.round(process.resourceUsage().maxRSS / 1024)}\n`);
 } else {
-  // Sent by the main thread above.
-  sweepHalf(workerData as Task);
-  parentPort?.postMessage('done');
+  parentPort?.once('message', (task: Task) => {
+    sweepHalf(task);
+    parentPort?.postMessage('done');
+  });
 }

@@ -15,8 +15,8 @@ import { join } from 'node:path';
 import { buildSync } from 'esbuild';
 import { fromArrayBuffer } from 'geotiff';
 import type { ElevationGrid } from '../../src/reach/grid.ts';
-import { sweepLoss } from '../../src/reach/loss-sweep.ts';
 import { rayCount, rayFrame } from '../../src/reach/rays.ts';
+import { sweepSight } from '../../src/reach/sight-sweep.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'readback-reach-'));
 const file = (name: string) => join(folder, name);
@@ -143,13 +143,11 @@ async function compareSight(): Promise<void> {
     if (!frame) throw new Error('observer off the map');
     const clearanceM = new Float32Array(map.samples.length).fill(Number.NaN);
     const settings = {
-      frequencyHz: 146e6,
-      polarization: 'vertical',
       stationAntennaM: oz,
       cellAntennaM: tz,
       earthRadiusKm: gdalRadiusKm,
     } as const;
-    sweepLoss(grid, frame, settings, { clearanceM }, 0, rayCount(frame));
+    sweepSight(grid, frame, settings, { clearanceM }, 0, rayCount(frame));
     const stationM = frame.groundM + oz;
     const tally = { swept: 0, brute: 0, gdal: 0, agree: 0, clearCut: 0, clearCutAgree: 0 };
     for (let cell = 0; cell < clearanceM.length; cell++) {

@@ -10,6 +10,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { benchCheck } from './bench-check.ts';
+import { benchPrint } from './bench-print.ts';
 
 const program = 'out/.program/main.js';
 const folder = mkdtempSync(join(tmpdir(), 'readback-bench-'));
@@ -60,9 +61,9 @@ const benches: readonly Bench[] = [
     name: 'build of the demo',
     against: 'a bare pdfkit script that draws as many pages of text',
     aim: 1.5,
-    // Cards, worksheets and the channel list of the demo come to a dozen pages.
+    // Booklet, cards, worksheets and the channel list of the demo come to 34 pages.
     ours: [program, 'build', 'plans/hickory-gap.yaml', '--out', join(folder, 'demo')],
-    theirs: [barePdf(12, 50)],
+    theirs: [barePdf(34, 50)],
   },
 ];
 
@@ -93,4 +94,5 @@ for (const bench of benches.filter(({ name }) => wanted.every((word) => name.inc
   );
 }
 if (wanted.every((word) => 'check of large plans'.includes(word))) benchCheck(program);
+if (wanted.every((word) => 'print of cards and booklet'.includes(word))) benchPrint();
 rmSync(folder, { recursive: true, force: true });
