@@ -100,7 +100,7 @@ export function nearestGround(search: GroundSearch): GroundAnswer {
       cellAntennaM: search.cellAntennaM,
       earthRadiusKm: medianEarthRadiusKm,
     },
-    { lossDb },
+    lossDb,
     0,
     rayCount(frame),
   );

@@ -121,6 +121,8 @@ function readLayout(directory: TiffDirectory, name: string): Layout {
 
 function unpack(bytes: Uint8Array, layout: Layout, name: string): Float32Array {
   const { columns, rows, blockColumns, blockRows } = layout;
+  const asTheyStand = plainFloats(bytes, layout);
+  if (asTheyStand) return asTheyStand;
   const heights = new Float32Array(columns * rows);
   const across = Math.ceil(columns / blockColumns);
   for (const [index, offset] of layout.offsets.entries()) {
@@ -142,6 +144,33 @@ function unpack(bytes: Uint8Array, layout: Layout, name: string): Float32Array {
     }
   }
   return heights;
+}
+
+/** Only to read faster: what is read does not depend on it. */
+const isLittleEndianMachine = new Uint8Array(Uint16Array.of(1).buffer)[0] === 1;
+
+/**
+ * The samples without copying them, where the file has them just as the machine keeps them: plain 32-bit floating numbers, strip after strip
+ * without gaps, on a whole multiple of four bytes. A grid of many millions is then ready at once, on shared memory if the file was read into such.
+ */
+function plainFloats(bytes: Uint8Array, layout: Layout): Float32Array | undefined {
+  const { columns, rows, blockColumns, kind, bytesPerSample, offsets, byteCounts } = layout;
+  const first = offsets[0] ?? 0;
+  const isPlain =
+    layout.compression === 1 &&
+    layout.predictor === 1 &&
+    kind === 'float' &&
+    bytesPerSample === 4 &&
+    layout.littleEndian === isLittleEndianMachine &&
+    blockColumns === columns;
+  if (!isPlain || (bytes.byteOffset + first) % 4 !== 0) return undefined;
+  const isUnbroken = offsets.every(
+    (offset, index) => index === 0 || offset === (offsets[index - 1] ?? 0) + (byteCounts[index - 1] ?? 0),
+  );
+  const count = columns * rows;
+  const length = byteCounts.reduce((sum, each) => sum + each, 0);
+  if (!isUnbroken || length !== 4 * count || first + length > bytes.length) return undefined;
+  return new Float32Array(bytes.buffer, bytes.byteOffset + first, count);
 }
 
 /** Most bytes that a byte of LZW or PackBits data can stand for, with something to spare. */
@@ -177,18 +206,30 @@ async function unpackElsewhere(bytes: Uint8Array, layout: Layout, name: string):
   }
 }
 
+/** Heights with one mark for all voids. Samples that have no other are given back as they are, and are never written to: they may be the file's own. */
 function withVoids(
   samples: Float32Array,
   declaredVoid: number,
   isWholeMetres: boolean,
 ): Int16Array | Float32Array {
-  const heights = isWholeMetres ? new Int16Array(samples.length) : samples;
-  const none = isWholeMetres ? voidHeight : Number.NaN;
   const declared = Math.fround(declaredVoid);
   const { lowest, highest } = believableHeightsM;
+  if (!isWholeMetres && !hasOtherVoids(samples, declared)) return samples;
+  const heights = isWholeMetres ? new Int16Array(samples.length) : new Float32Array(samples.length);
+  const none = isWholeMetres ? voidHeight : Number.NaN;
   for (let index = 0; index < samples.length; index++) {
     const height = samples[index] ?? Number.NaN;
     heights[index] = height >= lowest && height <= highest && height !== declared ? height : none;
   }
   return heights;
+}
+
+/** Whether any void is not NaN. */
+function hasOtherVoids(samples: Float32Array, declared: number): boolean {
+  const { lowest, highest } = believableHeightsM;
+  for (let index = 0; index < samples.length; index++) {
+    const height = samples[index] ?? Number.NaN;
+    if (height < lowest || height > highest || height === declared) return true;
+  }
+  return false;
 }

@@ -1,81 +1,91 @@
 /**
  * The smooth-earth part of the delta-Bullington loss, `max(Lp - Ls, 0)`, for rasters: the same equations as in {@link ./spherical-earth.ts} and
- * {@link ./diffraction.ts}, with everything that depends on frequency alone worked out once, and the Bullington profile over the
- * smooth earth found without walking it.
+ * {@link ./diffraction.ts}, with everything that depends on frequency alone worked out once, powers and logarithms from tables, and the
+ * Bullington profile over the smooth earth found without walking it.
  *
  * Source: Recommendation ITU-R P.1812-8 §4.3.1 to §4.3.4, eqs (22) to (39), over land.
  */
-import { bullingtonOfEdgeDb } from './bullington-table.ts';
+import { decibels20 } from './decibel-table.ts';
+import type { CellBatch, GroundAhead } from './ground-ahead.ts';
+import { type ResidueTerms, residueTable, residueTerms } from './residue-terms.ts';
 import type { Polarization } from './spherical-earth.ts';
 
-export interface SmoothConstants {
-  readonly wavelengthM: number;
-  readonly earthRadiusKm: number;
+export interface SmoothEarth {
+  /** Fall of the earth, m per km². */
+  readonly perKm2: number;
   readonly horizonFactor: number;
   readonly nearFactor: number;
-  /** K of eq (29) times the cube root of the radius. */
-  readonly k: number;
-  readonly f13: number;
-  readonly f23: number;
+  readonly perWave: number;
+  /** Eqs (29) to (32) at the radius of the earth, and at lesser ones by the distance over the roots of the heights. */
+  readonly own: ResidueTerms;
+  readonly lesser: Float64Array;
 }
 
-const land = { permittivity: 22, conductivity: 0.003 };
+/** Steps of the table of lesser radii for each unit of `d / (sqrt h1 + sqrt h2)`, km and m. */
+const perUnit = 1024;
 
-export function smoothConstants(
+export function smoothEarth(
   frequencyHz: number,
   wavelengthM: number,
   polarization: Polarization,
   earthRadiusKm: number,
-): SmoothConstants {
-  const f = frequencyHz / 1e6;
-  const imaginary = (18_000 * land.conductivity) / f;
-  const horizontal = 0.36 * f ** (-1 / 3) * ((land.permittivity - 1) ** 2 + imaginary ** 2) ** -0.25;
+): SmoothEarth {
+  const horizonFactor = Math.sqrt(2 * earthRadiusKm) / Math.sqrt(1000);
+  const terms = (radiusKm: number) => residueTerms(radiusKm, frequencyHz, polarization);
   return {
-    wavelengthM,
-    earthRadiusKm,
-    horizonFactor: Math.sqrt(2 * earthRadiusKm) / Math.sqrt(1000),
+    perKm2: 500 / earthRadiusKm,
+    horizonFactor,
     nearFactor: 17.456 * Math.sqrt(wavelengthM),
-    k: polarization === 'horizontal' ? horizontal : horizontal * Math.hypot(land.permittivity, imaginary),
-    f13: Math.cbrt(f),
-    f23: Math.cbrt(f) ** 2,
+    perWave: 0.002 / wavelengthM,
+    own: terms(earthRadiusKm),
+    // Eq (26): the radius for which the antennas just see each other.
+    lesser: residueTable(
+      (index) => terms(500 * (Math.max(index, 1) / perUnit) ** 2),
+      Math.ceil(horizonFactor * perUnit) + 2,
+    ),
   };
 }
 
 /**
- * @param h1 height of the first antenna above the smooth surface, m; `h2` that of the second.
- * @param firstKm distance of the first sample from the first antenna, and `stepKm` between samples: the profile the smooth
- * Bullington part would be walked over.
+ * Fills the loss over the smooth spherical earth of each cell, eqs (22) to (36), dB, not above 0 where there is none. Heights of the antennas
+ * above the surface, m.
  */
-export function smoothExtraDb(
-  constants: SmoothConstants,
-  d: number,
-  h1: number,
-  h2: number,
-  firstKm: number,
-  stepKm: number,
-  samples: number,
-): number {
-  const a = constants.earthRadiusKm;
-  const root1 = Math.sqrt(h1);
-  const root2 = Math.sqrt(h2);
-  let spherical: number;
-  if (d >= constants.horizonFactor * (root1 + root2)) {
-    spherical = firstTermDb(constants, a, d, h1, h2);
-  } else {
-    const sum = h1 + h2;
-    const c = (h1 - h2) / sum;
-    const m = (250 * d * d) / (a * sum);
-    const b = nearestPoint(c, m);
-    const y1 = (d * (1 + b)) / 2;
+export function sphericalLosses(
+  earth: SmoothEarth,
+  cells: CellBatch,
+  stationAboveM: Float64Array,
+  cellAboveM: Float64Array,
+  lossDb: Float64Array,
+): void {
+  const { perKm2, horizonFactor, nearFactor, own, lesser } = earth;
+  for (let index = 0; index < cells.count; index++) {
+    const d = cells.km[index] ?? 0;
+    const h1 = stationAboveM[index] ?? 0;
+    const h2 = cellAboveM[index] ?? 0;
+    const roots = Math.sqrt(h1) + Math.sqrt(h2);
+    if (d >= horizonFactor * roots) {
+      lossDb[index] = firstTermDb(own.xPerKm, own.perMetre, own.leastDb, d, h1, h2);
+      continue;
+    }
+    const over = 1 / (h1 + h2);
+    const b = nearestPoint((h1 - h2) * over, 0.5 * perKm2 * d * d * over);
+    const y1 = 0.5 * d * (1 + b);
     const y2 = d - y1;
-    const clearance = ((h1 - (500 * y1 * y1) / a) * y2 + (h2 - (500 * y2 * y2) / a) * y1) / d;
-    const needed = constants.nearFactor * Math.sqrt((y1 * y2) / d);
-    if (clearance > needed) return 0;
-    const grazing = 500 * (d / (root1 + root2)) ** 2;
-    spherical = (1 - clearance / needed) * Math.max(0, firstTermDb(constants, grazing, d, h1, h2));
+    const clearance = 0.5 * ((h1 - perKm2 * y1 * y1) * (1 - b) + (h2 - perKm2 * y2 * y2) * (1 + b));
+    const needed = nearFactor * Math.sqrt(0.5 * y1 * (1 - b));
+    if (clearance > needed) {
+      lossDb[index] = 0;
+      continue;
+    }
+    const at = (d / roots) * perUnit;
+    const entry = Math.trunc(at);
+    const part = at - entry;
+    const from = 3 * entry;
+    const xPerKm = (1 - part) * (lesser[from] ?? 0) + part * (lesser[from + 3] ?? 0);
+    const perMetre = (1 - part) * (lesser[from + 1] ?? 0) + part * (lesser[from + 4] ?? 0);
+    const leastDb = (1 - part) * (lesser[from + 2] ?? 0) + part * (lesser[from + 5] ?? 0);
+    lossDb[index] = (1 - clearance / needed) * Math.max(0, firstTermDb(xPerKm, perMetre, leastDb, d, h1, h2));
   }
-  if (spherical <= 0) return 0;
-  return Math.max(0, spherical - smoothBullingtonDb(constants, d, h1, h2, firstKm, stepKm, samples));
 }
 
 /**
@@ -83,103 +93,113 @@ export function smoothExtraDb(
  * below reaches its root of least size in a few steps at a fraction of the cost.
  */
 function nearestPoint(c: number, m: number): number {
-  let b = c / (1 + m);
+  const linear = 1 + m;
+  let b = c / linear;
   for (let round = 0; round < 6; round++) {
-    const step = (m * b * b * b - (1 + m) * b + c) / (3 * m * b * b - (1 + m));
+    const cubic = m * b * b;
+    const step = ((cubic - linear) * b + c) / (3 * cubic - linear);
     b -= step;
-    if (Math.abs(step) < 1e-9) break;
+    if (Math.abs(step) < 1e-5) break;
   }
   return Math.min(1, Math.max(-1, b));
 }
 
-/** Eqs (29) to (36) over land. */
+/** `X^1.425` for eq (33), at steps of 1/1024 up to 1.6. */
+const power = Float64Array.from({ length: Math.ceil(1.6 * 1024) + 2 }, (_, index) => (index / 1024) ** 1.425);
+
+/** Eqs (33) to (36) over land. */
 function firstTermDb(
-  constants: SmoothConstants,
-  radiusKm: number,
+  xPerKm: number,
+  perMetre: number,
+  leastDb: number,
   d: number,
   h1: number,
   h2: number,
 ): number {
-  const a13 = Math.cbrt(radiusKm);
-  const k = constants.k / a13;
-  const k2 = k * k;
-  const k4 = k2 * k2;
-  const beta = (1 + 1.6 * k2 + 0.67 * k4) / (1 + 4.5 * k2 + 1.53 * k4);
-  const x = (2.188 * beta * constants.f13 * d) / (a13 * a13);
-  const perMetre = (0.009575 * beta * beta * constants.f23) / a13;
-  const least = 2 + decibels20 * Math.log(k);
-  const lnX = Math.log(x);
-  const far =
-    x >= 1.6 ? 11 + 0.5 * decibels20 * lnX - 17.6 * x : -decibels20 * lnX - 5.6488 * Math.exp(1.425 * lnX);
-  return -far - heightTermDb(perMetre * h1, least) - heightTermDb(perMetre * h2, least);
+  const x = xPerKm * d;
+  let far: number;
+  if (x >= 1.6) far = 11 + 0.5 * decibels20(x) - 17.6 * x;
+  else {
+    const at = x * 1024;
+    const index = Math.trunc(at);
+    const below = power[index] ?? 0;
+    far = -decibels20(x) - 5.6488 * (below + (at - index) * ((power[index + 1] ?? 0) - below));
+  }
+  return -far - heightTermDb(perMetre * h1, leastDb) - heightTermDb(perMetre * h2, leastDb);
 }
 
-const decibels20 = 20 / Math.LN10;
-
-function heightTermDb(b: number, least: number): number {
+function heightTermDb(b: number, leastDb: number): number {
   const g =
-    b > 2
-      ? 17.6 * Math.sqrt(b - 1.1) - 0.25 * decibels20 * Math.log(b - 1.1) - 8
-      : decibels20 * Math.log(b + 0.1 * b * b * b);
-  return Math.max(g, least);
+    b > 2 ? 17.6 * Math.sqrt(b - 1.1) - 0.25 * decibels20(b - 1.1) - 8 : decibels20(b + 0.1 * b * b * b);
+  return Math.max(g, leastDb);
 }
 
-/** Ls: Bullington over a profile of zeros. */
-function smoothBullingtonDb(
-  constants: SmoothConstants,
-  d: number,
-  h1: number,
-  h2: number,
-  firstKm: number,
-  stepKm: number,
-  samples: number,
-): number {
-  const perKm = 500 / constants.earthRadiusKm;
-  const scale = (0.002 * d) / constants.wavelengthM;
-  const lastKm = firstKm + stepKm * (samples - 1);
-  const line = (h2 - h1) / d;
-  const fromStart = horizonSlope(perKm, d, h1, firstKm, stepKm, samples, lastKm);
-  if (fromStart >= line) {
-    const fromEnd = horizonSlope(perKm, d, h2, d - lastKm, stepKm, samples, d - firstKm);
-    return bullingtonOfEdgeDb(Math.sqrt(Math.max(0, (fromStart - line) * (fromEnd + line) * scale)), d);
+/**
+ * Fills the edge parameter of Bullington over the smooth earth, eqs (37) to (39), for the cells that lose by it at all. Its profile is
+ * taken to have even steps between the samples of the real one.
+ */
+export function smoothEdges(
+  { perKm2, perWave }: SmoothEarth,
+  { km }: GroundAhead,
+  cells: CellBatch,
+  stationAboveM: Float64Array,
+  cellAboveM: Float64Array,
+  sphericalDb: Float64Array,
+  v: Float64Array,
+): void {
+  const firstKm = km[1] ?? 0;
+  for (let index = 0; index < cells.count; index++) {
+    v[index] = -1;
+    if ((sphericalDb[index] ?? 0) <= 0) continue;
+    const d = cells.km[index] ?? 0;
+    const at = cells.at[index] ?? 0;
+    const h1 = stationAboveM[index] ?? 0;
+    const h2 = cellAboveM[index] ?? 0;
+    const samples = at - 1;
+    const lastKm = km[samples] ?? 0;
+    const stepKm = samples > 1 ? (lastKm - firstKm) / (samples - 1) : firstKm;
+    const line = (h2 - h1) / d;
+    const steep = horizonSlope(perKm2, d, h1, firstKm, stepKm, samples);
+    if (steep >= line) {
+      const back = horizonSlope(perKm2, d, h2, d - lastKm, stepKm, samples);
+      v[index] = Math.sqrt(Math.max(0, (steep - line) * (back + line) * d * perWave));
+      continue;
+    }
+    // In sight the sample that takes most of the Fresnel zone is one of the two around where the curve of v over t = sqrt(x / (D - x)),
+    // C t / (1 + t²) - h1 / t - h2 t with C the bulge, is highest; Newton finds that from where it would be without bulge.
+    const bulge = perKm2 * d * d;
+    let t = Math.sqrt(h1 / h2);
+    for (let round = 0; round < 5; round++) {
+      const t2 = t * t;
+      const q = 1 / (1 + t2);
+      const perT2 = 1 / t2;
+      const slope = bulge * (1 - t2) * q * q + h1 * perT2 - h2;
+      if (Math.abs(slope) < 1e-2 * h2) break;
+      const curve = 2 * t * (bulge * (t2 - 3) * q * q * q - h1 * perT2 * perT2);
+      if (curve >= 0) break;
+      // A step too far is halved on the scale of ratios.
+      t = Math.min(Math.max(t - slope / curve, 0.5 * t), 2 * t);
+    }
+    const best = d - d / (1 + t * t);
+    const low = firstKm + stepKm * Math.max(0, Math.min(samples - 1, Math.floor((best - firstKm) / stepKm)));
+    const high = Math.min(low + stepKm, lastKm);
+    const lowV = (perKm2 * low * (d - low) - h1 - line * low) / Math.sqrt(low * (d - low));
+    const highV = (perKm2 * high * (d - high) - h1 - line * high) / Math.sqrt(high * (d - high));
+    v[index] = Math.max(lowV, highV) * Math.sqrt(d * perWave);
   }
-  // In sight: the sample that takes most of the Fresnel zone, one of the two around where the curve of v over t = sqrt(x / (D - x)), C t / (1 + t²) - h1 / t
-  // - h2 t with C the bulge, is highest; Newton finds that from where it would be without bulge.
-  const bulge = perKm * d * d;
-  let t = Math.sqrt(h1 / h2);
-  for (let round = 0; round < 5; round++) {
-    const t2 = t * t;
-    const q = 1 / (1 + t2);
-    const slope = bulge * (1 - t2) * q * q + h1 / t2 - h2;
-    const curve = 2 * bulge * t * (t2 - 3) * q * q * q - (2 * h1) / (t2 * t);
-    if (curve >= 0) break;
-    const next = t - slope / curve;
-    // A step too far is halved on the scale of ratios.
-    t = Math.min(Math.max(next, 0.5 * t), 2 * t);
-    if (Math.abs(slope) < 1e-6 * h2) break;
-  }
-  const best = (d * t * t) / (1 + t * t);
-  const low = firstKm + stepKm * Math.max(0, Math.min(samples - 1, Math.floor((best - firstKm) / stepKm)));
-  const high = Math.min(low + stepKm, lastKm);
-  const most = Math.max(
-    (perKm * low * (d - low) - h1 - line * low) / Math.sqrt(low * (d - low)),
-    (perKm * high * (d - high) - h1 - line * high) / Math.sqrt(high * (d - high)),
-  );
-  return bullingtonOfEdgeDb(most * Math.sqrt(scale), d);
 }
 
 /** Eqs (13) and (17) over the smooth earth: its horizon from h lies at sqrt(h a / 500), on one of the two samples around that. */
 function horizonSlope(
-  perKm: number,
+  perKm2: number,
   d: number,
   h: number,
   nearKm: number,
   stepKm: number,
   samples: number,
-  farKm: number,
 ): number {
-  const best = Math.sqrt(h / perKm);
+  const best = Math.sqrt(h / perKm2);
   const low = nearKm + stepKm * Math.max(0, Math.min(samples - 1, Math.floor((best - nearKm) / stepKm)));
-  const high = Math.min(low + stepKm, farKm);
-  return Math.max(perKm * (d - low) - h / low, perKm * (d - high) - h / high);
+  const high = Math.min(low + stepKm, nearKm + stepKm * (samples - 1));
+  return Math.max(perKm2 * (d - low) - h / low, perKm2 * (d - high) - h / high);
 }

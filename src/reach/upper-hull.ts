@@ -12,31 +12,45 @@ export function upperHull(capacity: number): UpperHull {
   return { x: new Float64Array(capacity), y: new Float64Array(capacity), size: 0 };
 }
 
+/** Empties a hull and takes over the points of another. */
+export function copyHull(to: UpperHull, from: UpperHull): void {
+  for (let at = 0; at < from.size; at++) {
+    to.x[at] = from.x[at] ?? 0;
+    to.y[at] = from.y[at] ?? 0;
+  }
+  to.size = from.size;
+}
+
 /** Adds a point right of all others, and drops those it hides under a straight line. */
 export function addToHull(hull: UpperHull, px: number, py: number): void {
   const { x, y } = hull;
-  let size = hull.size;
-  while (size >= 2) {
-    const [x1, y1] = [x[size - 1] ?? 0, y[size - 1] ?? 0];
-    const [x0, y0] = [x[size - 2] ?? 0, y[size - 2] ?? 0];
-    if ((y1 - y0) * (px - x0) > (py - y0) * (x1 - x0)) break;
-    size--;
+  let last = hull.size - 1;
+  while (last >= 1) {
+    const x1 = x[last] ?? 0;
+    const y1 = y[last] ?? 0;
+    const x0 = x[last - 1] ?? 0;
+    const y0 = y[last - 1] ?? 0;
+    if ((y1 - y0) * (px - x1) > (py - y1) * (x1 - x0)) break;
+    last--;
   }
-  x[size] = px;
-  y[size] = py;
-  hull.size = size + 1;
+  x[last + 1] = px;
+  y[last + 1] = py;
+  hull.size = last + 2;
 }
 
 /** The point of the hull seen highest, looking back from a place right of it: greatest `(y - fromY) / (fromX - x)`. */
 export function highestSeenBack(hull: UpperHull, fromX: number, fromY: number): number {
   const { x, y } = hull;
   let at = hull.size - 1;
-  let best = ((y[at] ?? 0) - fromY) / (fromX - (x[at] ?? 0));
+  let rise = (y[at] ?? 0) - fromY;
+  let run = fromX - (x[at] ?? 0);
   while (at > 0) {
-    const slope = ((y[at - 1] ?? 0) - fromY) / (fromX - (x[at - 1] ?? 0));
+    const nextRise = (y[at - 1] ?? 0) - fromY;
+    const nextRun = fromX - (x[at - 1] ?? 0);
     // Along a convex hull the slope rises to the tangent and falls beyond it.
-    if (slope < best) break;
-    best = slope;
+    if (nextRise * run < rise * nextRun) break;
+    rise = nextRise;
+    run = nextRun;
     at--;
   }
   return at;

@@ -34,6 +34,15 @@ interface Entry {
 }
 
 export function writeGeotiff(raster: RasterToWrite): Uint8Array {
+  const [head, data] = geotiffParts(raster);
+  const bytes = new Uint8Array(head.length + data.length);
+  bytes.set(head);
+  bytes.set(data, head.length);
+  return bytes;
+}
+
+/** The same in two parts, so that large data go to their file without a copy: plain data are the samples' own memory. */
+export function geotiffParts(raster: RasterToWrite): readonly [head: Uint8Array, data: Uint8Array] {
   const { samples, columns, rows } = raster;
   const plain = littleEndianBytes(samples);
   const data = raster.isPlain ? plain : deflateSync(plain);
@@ -67,10 +76,11 @@ export function writeGeotiff(raster: RasterToWrite): Uint8Array {
       ? []
       : [ascii(42_113, Number.isNaN(raster.voidValue) ? 'nan' : String(raster.voidValue))]),
   ];
-  return assembled(entries, data);
+  return [head(entries), data];
 }
 
-function assembled(entries: readonly Entry[], data: Uint8Array): Uint8Array {
+/** All that comes before the data. */
+function head(entries: readonly Entry[]): Uint8Array {
   const directoryAt = 8;
   let freeAt = directoryAt + 2 + 12 * entries.length + 4;
   const places = entries.map((entry) => {
@@ -81,7 +91,7 @@ function assembled(entries: readonly Entry[], data: Uint8Array): Uint8Array {
     return at;
   });
   const dataAt = freeAt;
-  const bytes = new Uint8Array(dataAt + data.length);
+  const bytes = new Uint8Array(dataAt);
   const view = new DataView(bytes.buffer);
   view.setUint16(0, 0x4949);
   view.setUint16(2, 42, true);
@@ -103,15 +113,14 @@ function assembled(entries: readonly Entry[], data: Uint8Array): Uint8Array {
       else view.setUint8(where, value);
     }
   }
-  bytes.set(data, dataAt);
   return bytes;
 }
 
 function littleEndianBytes(samples: Int16Array | Float32Array | Uint8Array): Uint8Array {
-  const bytes = new Uint8Array(samples.byteLength);
-  bytes.set(new Uint8Array(samples.buffer, samples.byteOffset, samples.byteLength));
+  const own = new Uint8Array(samples.buffer, samples.byteOffset, samples.byteLength);
   const isLittleEndianMachine = new Uint8Array(Uint16Array.of(1).buffer)[0] === 1;
-  if (isLittleEndianMachine) return bytes;
+  if (isLittleEndianMachine) return own;
+  const bytes = Uint8Array.from(own);
   const width = samples.BYTES_PER_ELEMENT;
   for (let at = 0; at < bytes.length; at += width) bytes.subarray(at, at + width).reverse();
   return bytes;

@@ -1,14 +1,14 @@
 /**
  * Reach rasters against GDAL's viewshed (gdal-bin, https://gdal.org), where that is installed:
  *
- *   npx tsx test/bench/reach.ts
+ *   npm run bench -- reach
  *
  * 1. What is in sight, cell by cell: the sweep, brute force (for every cell the straight line to it, sampled once a cell of its longer axis), and
  *    `gdal_viewshed -cc 0.75`, on the example terrain warped to 90 m cells of UTM zone 16. GDAL 3.6.2 goes wrong near the observer and on the diagonals (its issues
  *    10205, 10588), so it is compared where the sight line clears or misses by 5 m or more and beyond 5 km.
  * 2. Whole processes on 3601 x 3601 cells of the same ground, turn about, medians of five: the line of sight, and the loss of every cell.
  */
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -18,18 +18,33 @@ import type { ElevationGrid } from '../../src/reach/grid.ts';
 import { rayCount, rayFrame } from '../../src/reach/rays.ts';
 import { sweepSight } from '../../src/reach/sight-sweep.ts';
 
-const folder = mkdtempSync(join(tmpdir(), 'readback-reach-'));
+let folder = '';
 const file = (name: string) => join(folder, name);
 const run = (program: string, ...args: readonly string[]) =>
   execFileSync(program, args, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
 const say = (line: string) => process.stdout.write(`${line}\n`);
 
 /** Inside the project, so that packages left out of it are found. */
-const bundle = 'out/.program/reach-bench.mjs';
+const bundle = 'out/.bench/reach-process.mjs';
 
 /** k = 4/3 on the sphere of GDAL's own reckoning. */
 const gdalRadiusKm = 8504.18;
 const cellM = 90;
+
+export async function benchReach(): Promise<void> {
+  if (spawnSync('gdal_viewshed').error) {
+    say('reach: skipped, since gdal_viewshed (gdal-bin) is not installed');
+    return;
+  }
+  folder = mkdtempSync(join(tmpdir(), 'readback-reach-'));
+  try {
+    await compareSight();
+    compareTimes();
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+    rmSync(bundle, { force: true });
+  }
+}
 
 async function band(
   path: string,
@@ -251,12 +266,4 @@ function compareTimes(): void {
     );
   }
   say(`memory: ${memoryMib} MiB (aim below 1024)`);
-}
-
-try {
-  await compareSight();
-  compareTimes();
-} finally {
-  rmSync(folder, { recursive: true, force: true });
-  rmSync(bundle, { force: true });
 }

@@ -11,6 +11,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { benchCheck } from './bench-check.ts';
 import { benchPrint } from './bench-print.ts';
+import { benchReach } from './reach.ts';
 
 const program = 'out/.program/main.js';
 const folder = mkdtempSync(join(tmpdir(), 'readback-bench-'));
@@ -96,3 +97,4 @@ for (const bench of benches.filter(({ name }) => wanted.every((word) => name.inc
 if (wanted.every((word) => 'check of large plans'.includes(word))) benchCheck(program);
 if (wanted.every((word) => 'print of cards and booklet'.includes(word))) benchPrint();
 rmSync(folder, { recursive: true, force: true });
+if (wanted.every((word) => 'reach'.includes(word))) await benchReach();

@@ -6,6 +6,7 @@ import { cellOf, type ElevationGrid, heightAt, positionOf } from '../../src/reac
 import { type SweepSettings, sweepLoss } from '../../src/reach/loss-sweep.ts';
 import type { Position } from '../../src/reach/position.ts';
 import { type RayOptions, rayCount, rayFrame } from '../../src/reach/rays.ts';
+import { sweepSight } from '../../src/reach/sight-sweep.ts';
 import { readHills } from './terrain.fixture.ts';
 
 const geodesy = await loadGeodesy();
@@ -17,7 +18,8 @@ function sweep(grid: ElevationGrid, station: Position, settings: SweepSettings, 
   if (!frame) throw new Error('no ground under the station');
   const lossDb = new Float32Array(grid.columns * grid.rows).fill(Number.NaN);
   const clearanceM = new Float32Array(lossDb.length).fill(Number.NaN);
-  sweepLoss(grid, frame, settings, { lossDb, clearanceM }, 0, rayCount(frame));
+  sweepLoss(grid, frame, settings, lossDb, 0, rayCount(frame));
+  sweepSight(grid, frame, settings, { clearanceM }, 0, rayCount(frame));
   return { frame, lossDb, clearanceM };
 }
 
@@ -116,7 +118,7 @@ describe('the loss to every cell', () => {
       [0, 333],
       [333, 700],
     ] as const)
-      sweepLoss(hills, whole.frame, settings, { lossDb }, from, to);
+      sweepLoss(hills, whole.frame, settings, lossDb, from, to);
     expect(lossDb).toEqual(whole.lossDb);
   });
 
