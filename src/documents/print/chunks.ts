@@ -8,7 +8,13 @@ import type { Measure } from './measure.ts';
 import { pointsPerMm, type Setting } from './slab.ts';
 
 export type Atom =
-  | { readonly kind: 'text'; readonly text: string; readonly font: FontName; readonly pageOf?: string }
+  | {
+      readonly kind: 'text';
+      readonly text: string;
+      readonly font: FontName;
+      readonly pageOf?: string;
+      readonly flush?: true;
+    }
   | { readonly kind: 'tick' }
   | { readonly kind: 'blank'; readonly widthPt: number }
   | { readonly kind: 'mark'; readonly shape: MarkShape; readonly says: string };
@@ -117,7 +123,7 @@ function cutText(
       // Where the number is not known yet, room is left for three figures.
       put(
         number === undefined
-          ? { kind: 'text', text: '000', font, pageOf: item.id }
+          ? { kind: 'text', text: '000', font, pageOf: item.id, ...(item.flush && { flush: true as const }) }
           : { kind: 'text', text: String(number), font },
         false,
       );

@@ -30,7 +30,12 @@ export type Inline =
   | { readonly kind: 'page' }
   | { readonly kind: 'pages' }
   /** The number of the page on which the element with this id stands. */
-  | { readonly kind: 'page-of'; readonly id: string };
+  | {
+      readonly kind: 'page-of';
+      readonly id: string;
+      /** It ends its line, flush right: put in late, it moves nothing. */
+      readonly flush?: true;
+    };
 
 export interface Heading {
   readonly kind: 'heading';

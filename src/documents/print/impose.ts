@@ -17,7 +17,7 @@ import {
   turnBehind,
 } from './card-format.ts';
 import type { Card, CardDocument, CardSize } from './content.ts';
-import { fitPanel, type Room } from './fit-panel.ts';
+import { fitPanel, type Room, type Trial } from './fit-panel.ts';
 import type { Measure } from './measure.ts';
 import { type GroupItem, type Item, moved, type Page } from './page.ts';
 import { cutMarks, sheetFoot, slotName } from './sheet-marks.ts';
@@ -52,6 +52,7 @@ export function impose(
   const root = addNode(setting, 'Document', undefined);
   const larger = largerThan(content.cardSize);
   const room = panelRoom(format);
+  const set = new Map<string, Trial>();
   const guesses: { front?: number; back?: number } = {};
   const side = (card: Card, name: 'front' | 'back', left = margin): readonly Item[] => {
     const guess = guesses[name];
@@ -63,6 +64,7 @@ export function impose(
         left,
         top: margin,
         ...(guess === undefined ? {} : { guessPt: guess }),
+        set,
       },
       content,
       measure,

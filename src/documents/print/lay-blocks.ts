@@ -113,7 +113,7 @@ function contentsTable(entries: Extract<Block, { kind: 'contents' }>['entries'])
           rows: 1,
           heading: false,
         },
-        { text: [{ kind: 'page-of', id }], span: 1, rows: 1, heading: false },
+        { text: [{ kind: 'page-of', id, flush: true }], span: 1, rows: 1, heading: false },
       ],
     })),
     lines: 'none',

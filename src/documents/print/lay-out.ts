@@ -134,7 +134,9 @@ function layOutOnce(
   });
   const refers =
     pageNumbers !== undefined ||
-    pages.some((page) => page.items.some((item) => item.kind === 'text' && item.pageOf !== undefined));
+    pages.some((page) =>
+      page.items.some((item) => item.kind === 'text' && item.pageOf !== undefined && item.flush !== true),
+    );
   const numbered = pages.map((page) => numberPages(page, pageOfId, measure));
   return { laid: finish(content, numbered, outline, notes), pageNumbers: pageOfId, refers };
 }
@@ -163,12 +165,14 @@ function numberPages(page: Page, pageOfId: ReadonlyMap<string, number>, measure:
   if (!page.items.some((item) => item.kind === 'text' && item.pageOf !== undefined)) return page;
   const items = page.items.map((item): Item => {
     if (item.kind !== 'text' || item.pageOf === undefined) return item;
-    const { pageOf, ...rest } = item;
+    const { pageOf, flush, ...rest } = item;
     const text = String(pageOfId.get(pageOf) ?? '–');
+    const widthPt = measure.widthEm(text, item.font) * item.sizePt;
     return {
       ...rest,
+      ...(flush === true && { x: item.x + item.widthPt - widthPt }),
       text,
-      widthPt: measure.widthEm(text, item.font) * item.sizePt,
+      widthPt,
       zeros: measure.zeros(text, item.font).map((em) => em * item.sizePt),
     };
   });

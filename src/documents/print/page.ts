@@ -22,6 +22,8 @@ export interface TextItem extends Tagged {
   readonly zeros: readonly number[];
   /** The text is the number of the page on which this id stands. */
   readonly pageOf?: string;
+  /** That number ends where its room ends, so that it can be put in when all pages are filled. */
+  readonly flush?: true;
 }
 
 export interface LineItem extends Tagged {

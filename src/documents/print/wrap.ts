@@ -117,7 +117,7 @@ function buildLine(
   const items: Item[] = [];
   const tag = node === undefined ? {} : { node };
   let x = 0;
-  let run: { text: string; font: FontName; pageOf?: string } | undefined;
+  let run: { text: string; font: FontName; pageOf?: string; flush?: true } | undefined;
   let lastWidth = 0;
   const flush = (): void => {
     if (run === undefined) return;
@@ -143,6 +143,7 @@ function buildLine(
             text: atom.text,
             font: atom.font,
             ...(atom.pageOf === undefined ? {} : { pageOf: atom.pageOf }),
+            ...(atom.flush && { flush: true as const }),
           };
         }
         continue;
