@@ -111,8 +111,8 @@ export function fitPanel(
     readonly top: number;
     /** The size that did for a panel much like it. */
     readonly guessPt?: number;
-    /** Panels already set, by what they hold: many backs of a group's cards are the same. */
-    readonly set: Map<string, Trial>;
+    /** Panels already set, by what they hold, where many are the same. */
+    readonly set?: Map<string, Trial>;
   },
   sizes: Sizes,
   measure: Measure,
@@ -121,9 +121,9 @@ export function fitPanel(
   larger: readonly { readonly name: string; readonly room: Room }[],
 ): { readonly items: readonly Item[]; readonly sizePt: number } {
   const { what, blocks, room, left, top } = panel;
-  const key = JSON.stringify(blocks);
-  const best = panel.set.get(key) ?? bestTrial(blocks, room, sizes, measure, panel.guessPt);
-  panel.set.set(key, best);
+  const key = panel.set === undefined ? '' : JSON.stringify(blocks);
+  const best = panel.set?.get(key) ?? bestTrial(blocks, room, sizes, measure, panel.guessPt);
+  panel.set?.set(key, best);
   const { sizePt } = best;
   const nodes = notes.structure.length;
   for (const node of best.notes.structure)

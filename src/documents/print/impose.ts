@@ -64,7 +64,8 @@ export function impose(
         left,
         top: margin,
         ...(guess === undefined ? {} : { guessPt: guess }),
-        set,
+        // Fronts bear names; the backs of members with the same radios and rights are the same.
+        ...(name === 'back' && { set }),
       },
       content,
       measure,
