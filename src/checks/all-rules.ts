@@ -96,6 +96,7 @@ import { packetSameAddressTwice } from './packet/same-address-twice.ts';
 import { packetTooManyDigipeaters } from './packet/too-many-digipeaters.ts';
 import { packetVoiceModeChannel } from './packet/voice-mode-channel.ts';
 import { pathAgainstTrial } from './path/against-trial.ts';
+import { pathBeyondHorizon } from './path/beyond-horizon.ts';
 import { pathCheckInClosed } from './path/check-in-closed.ts';
 import { pathRungClosed } from './path/rung-closed.ts';
 import { pathRungDoubtful } from './path/rung-doubtful.ts';
@@ -253,6 +254,7 @@ export const allRules: readonly Rule[] = [
   packetTooManyDigipeaters,
   packetVoiceModeChannel,
   pathAgainstTrial,
+  pathBeyondHorizon,
   pathCheckInClosed,
   pathRungClosed,
   pathRungDoubtful,

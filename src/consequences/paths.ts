@@ -6,6 +6,7 @@
  */
 import type { Antenna, Channel, Member, Place, Plan, Trial } from '../plan/model.ts';
 import { antennaSituation } from '../reach/antenna-situation.ts';
+import { radioHorizonKm } from '../reach/earth.ts';
 import type { Geodesy } from '../reach/geodesy.ts';
 import type { Terrain } from '../reach/mosaic.ts';
 import type { NoisePlace } from '../reach/noise.ts';
@@ -38,6 +39,8 @@ export interface RadioPath {
   readonly heightsM: { readonly from: number; readonly to: number };
   /** The ground under it, from `from` to `to`; absent where there are no data. */
   readonly profile?: Profile;
+  /** How far the two antennas would see each other if all the ground between were as low as its lowest point, km. */
+  readonly horizonKm?: number;
   /** What was really heard on it, the latest last. */
   readonly trials: readonly Trial[];
 }
@@ -79,7 +82,16 @@ export function radioPath(plan: Plan, consequences: Consequences, ground: Ground
       declinedTo !== undefined && { declinationDeg: { from: declinedFrom, to: declinedTo } }),
   });
   const heightsM = { from: there.antenna.heightM, to: back.antenna.heightM };
-  return { ...wanted, prediction, heightsM, ...(profile.gaps.length === 0 && { profile }), trials };
+  if (profile.gaps.length > 0) return { ...wanted, prediction, heightsM, trials };
+  return { ...wanted, prediction, heightsM, profile, horizonKm: horizonOver(profile, heightsM), trials };
+}
+
+function horizonOver({ heightsM }: Profile, antennas: RadioPath['heightsM']): number {
+  const lowestM = heightsM.reduce((least, height) => Math.min(least, height));
+  const above = (groundM: number | undefined) => (groundM ?? lowestM) - lowestM;
+  return (
+    radioHorizonKm(above(heightsM[0]) + antennas.from) + radioHorizonKm(above(heightsM.at(-1)) + antennas.to)
+  );
 }
 
 /** The ground between two places: from the elevation files where they cover it, else as typed from a map. */
