@@ -12,6 +12,7 @@ import {
   type Document,
   isAlias,
   isMap,
+  isPair,
   isScalar,
   isSeq,
   type Node,
@@ -21,6 +22,7 @@ import {
 } from 'yaml';
 import type { PlanPath } from '../findings/finding.ts';
 import { deepest, tokensOf, tokenTooDeep } from './nested-too-deep.ts';
+import { readPlainYaml } from './read-plain-yaml.ts';
 import { noSuchAnchor, tagNotKnown, yamlInWords } from './yaml-in-words.ts';
 
 export interface YamlTree {
@@ -56,6 +58,11 @@ export interface YamlProblem {
 const mostAliasedNodes = 20_000;
 
 export function readYaml(text: string): YamlTree {
+  return readPlainYaml(text) ?? readWholeYaml(text);
+}
+
+/** By a parser of the whole language. */
+export function readWholeYaml(text: string): YamlTree {
   const bareReturn = /\r(?!\n)/.exec(text)?.index;
   if (bareReturn !== undefined) {
     const message =
@@ -205,6 +212,18 @@ function rangeOf(node: unknown): readonly [number, number] | undefined {
   return range ? [range[0], range[1]] : undefined;
 }
 
+/** Where a node ends, without the comments and line ends that the parser counts to a block. */
+function endOf(node: unknown): number | undefined {
+  if ((isMap(node) || isSeq(node)) && node.flow !== true) {
+    const last: unknown = node.items.at(-1);
+    if (!isPair(last)) return endOf(last);
+    const [from, to] = [rangeOf(last.value)?.[0] ?? 0, endOf(last.value) ?? 0];
+    // Nothing after the colon.
+    return to > from ? to : (endOf(last.key) ?? 0) + 1;
+  }
+  return rangeOf(node)?.[1];
+}
+
 function locator(document: Document.Parsed, text: string, targets: WeakMap<Node, Node>): YamlTree['locate'] {
   // Each mapping's keys are listed once: a file may hold thousands of keys, each with something wrong.
   const keysOf = new WeakMap<YAMLMap, Map<string, Pair>>();
@@ -232,9 +251,10 @@ function locator(document: Document.Parsed, text: string, targets: WeakMap<Node,
         const key = rangeOf(pair.key) ?? here;
         const value = rangeOf(pair.value);
         // An entry that stands over many lines is pointed at by its key: a caret under a whole block says little.
+        const end = endOf(pair.value) ?? 0;
         const shown =
-          value && !text.slice(value[0], value[1]).trimEnd().includes('\n') && value[1] > value[0]
-            ? value
+          value && end > value[0] && !text.slice(value[0], end).includes('\n')
+            ? ([value[0], end] as const)
             : key;
         here = last && points === 'value' ? shown : key;
         node = pair.value;
