@@ -1,10 +1,10 @@
 /** Where to walk, or how high to raise an antenna, so that a path of a plan closes with the chance wanted. */
 import type { Plan } from '../plan/model.ts';
 import { antennaRise } from '../reach/antenna-rise.ts';
-import { heightAt } from '../reach/grid.ts';
 import type { LinkBudget } from '../reach/link-budget.ts';
-import { type GroundAnswer, nearestGround } from '../reach/nearest-ground.ts';
+import { fastestMs, type GroundAnswer, marginM, nearestGround } from '../reach/nearest-ground.ts';
 import { reversed } from '../reach/path-prediction.ts';
+import { groundUnder } from '../reach/stitch-grids.ts';
 import type { Consequences } from './consequences.ts';
 import { type Ground, type RadioPath, radioPath, stationAt, type Wanted } from './paths.ts';
 
@@ -45,8 +45,13 @@ export function groundSearch(
   const [from, to] = [plan.places.get(wish.path.from.place), plan.places.get(wish.path.to.place)];
   const on = consequences.channels.get(wish.path.slot);
   if (!from || !to || !on) return { ok: false, reason: 'The places or the channel are not in the plan.' };
-  const grid = ground.terrain.grids.find((each) => heightAt(each, from.at) !== undefined);
-  if (!grid) return { ok: false, reason: `No elevation file covers ${from.name}.` };
+  const grid = groundUnder(ground.terrain.grids, [from.at, to.at], wish.mostWalkS * fastestMs + marginM);
+  if (!grid) {
+    return {
+      ok: false,
+      reason: `No elevation file, nor files that join at the same step, cover both ${from.name} and ${to.name}.`,
+    };
+  }
 
   const walker = stationAt(plan, consequences, wish.path.from, wish.path.members, on);
   const station = stationAt(plan, consequences, wish.path.to, [], on);

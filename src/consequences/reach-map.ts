@@ -4,9 +4,10 @@
  */
 import type { Plan } from '../plan/model.ts';
 import { medianEarthRadiusKm } from '../reach/earth.ts';
-import { type ElevationGrid, heightAt } from '../reach/grid.ts';
+import type { ElevationGrid } from '../reach/grid.ts';
 import type { SweepSettings } from '../reach/loss-sweep.ts';
 import type { Position } from '../reach/position.ts';
+import { groundUnder } from '../reach/stitch-grids.ts';
 import type { Consequences } from './consequences.ts';
 import { type Ground, type PathEnd, radioPath, stationAt } from './paths.ts';
 
@@ -36,7 +37,7 @@ export function reachMap(
   const place = plan.places.get(station.place);
   const on = consequences.channels.get(slot);
   if (!place || !on) return { ok: false, reason: 'The station or the channel is not in the plan.' };
-  const grid = ground.terrain.grids.find((each) => heightAt(each, place.at) !== undefined);
+  const grid = groundUnder(ground.terrain.grids, [place.at]);
   if (!grid) return { ok: false, reason: `No elevation file covers ${place.name}.` };
   // Any other place gives the budget, once what the ground takes is added back.
   for (const other of plan.places.values()) {

@@ -66,10 +66,10 @@ export type GroundAnswer =
   | { readonly ok: false; readonly reason: string };
 
 /** Nobody walks faster than this, m/s (Tobler's best): how far the area can reach. */
-const fastestMs = 6 / 3.6;
+export const fastestMs = 6 / 3.6;
 
 /** How far outside of what is walked and looked over the grid is kept, m. */
-const marginM = 500;
+export const marginM = 500;
 
 export function nearestGround(search: GroundSearch): GroundAnswer {
   const { from, station } = search;
