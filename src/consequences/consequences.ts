@@ -83,18 +83,20 @@ export function consequencesOf(plan: Plan, law: Law): Consequences {
     const found = first === undefined ? undefined : useOfKind(first, radioId, slot);
     return found && first !== undefined ? asHeldBy(memberId, first, found) : undefined;
   };
-  const bestOfKind = once((first: string, slot: number): BestUse | undefined =>
-    (plan.members.get(first)?.radios ?? [])
-      .flatMap((radio) => {
-        const found = useOfKind(first, radio, slot);
-        return found ? [{ ...found, radio }] : [];
-      })
-      .toSorted((a, b) => rank[a.may] - rank[b.may])
-      .at(0),
+  const bestOfKind = once((first: string) =>
+    once((slot: number): BestUse | undefined =>
+      (plan.members.get(first)?.radios ?? [])
+        .flatMap((radio) => {
+          const found = useOfKind(first, radio, slot);
+          return found ? [{ ...found, radio }] : [];
+        })
+        .toSorted((a, b) => rank[a.may] - rank[b.may])
+        .at(0),
+    ),
   );
   const best = (memberId: string, slot: number): BestUse | undefined => {
     const first = firstOfKind().get(memberId)?.id;
-    const found = first === undefined ? undefined : bestOfKind(first, slot);
+    const found = first === undefined ? undefined : bestOfKind(first)(slot);
     return found && first !== undefined ? asHeldBy(memberId, first, found) : undefined;
   };
   const holdersOf = once((radio: string): readonly string[] =>

@@ -17,7 +17,7 @@ export function largePlan(size: number): string {
   );
   const pairs = numbers(repeaters).map(
     (k) =>
-      `  r${k}: { name: Repeater ${k}, call: ${call('W', k)}, ${pair(k)}, tone: ${tone(k)}, width: 25, place: h${k}, power: 25 W, time-out: 3 min, backup: 12 h }`,
+      `  r${k}: { name: Repeater ${k}, call: ${call('W', k)}, ${pair(k)}, tone: ${tone(k % 4 === 0 ? Math.floor((k >> 2) / 26) : Math.floor(k / 113))}, width: 25, place: h${k}, power: 25 W, time-out: 3 min, backup: 12 h }`,
   );
   const channels = numbers(size).map((k) =>
     k < repeaters
@@ -83,9 +83,9 @@ ${ladders.join('\n')}
 
 const tone = (k: number): string => tones[k % tones.length] ?? '100.0';
 
-/** Seventy to a row, far enough apart that no two of one pair hear each other. */
-const latitude = (k: number): string => (28 + Math.floor(k / 70) * 0.25).toFixed(4);
-const longitude = (k: number): string => (-110 + (k % 70) * 0.4).toFixed(4);
+/** Seventy to a row. */
+const latitude = (k: number): string => (38 + Math.floor(k / 70) * 0.02).toFixed(4);
+const longitude = (k: number): string => (-100 + (k % 70) * 0.02).toFixed(4);
 
 /** Outputs and offsets of the band plans of 2 m and 70 cm. */
 function pair(k: number): string {
