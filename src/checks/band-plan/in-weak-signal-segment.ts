@@ -24,9 +24,11 @@ channels:
   1: { name: GAP, repeater: gap }
   3: { name: SIMP, simplex: 146.550, width: 25 }`,
   *check(context) {
-    for (const { signal, frequencyHz, row } of keptFor(context)) {
+    for (const { signal, frequencyHz, row, rows } of keptFor(context)) {
       const { at, on } = signal;
-      if (!uses.includes(row.use)) continue;
+      // A calling frequency belongs to those in whose segment it lies.
+      const use = row.use === 'calling' ? rows.find((around) => around.use !== 'calling')?.use : row.use;
+      if (use === undefined || !uses.includes(use)) continue;
       if (on.mode !== 'fm' && on.mode !== 'am' && on.mode !== 'packet') continue;
       yield {
         at,

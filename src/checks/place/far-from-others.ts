@@ -28,8 +28,17 @@ places:
   mill: { name: Mill, at: "36.5958, -84.2190" }`,
   *check({ plan }) {
     const places = [...plan.places.values()];
-    // Which of two is astray cannot be told.
-    if (places.length < 3) return;
+    const [one, other] = places;
+    if (one && other && places.length === 2) {
+      const apartM = roughDistanceM(one.at, other.at);
+      // Which of two is astray cannot be told, so nothing is written instead.
+      if (apartM > farM)
+        yield {
+          at: ['places', other.id, 'at'],
+          message: `${one.name} and ${other.name} stand some ${inTens(apartM)} apart.`,
+        };
+      return;
+    }
     const north = median(places.map(({ at }) => at.latitudeDeg));
     const east = median(places.map(({ at }) => at.longitudeDeg));
     const centre: Position = { latitudeDeg: north, longitudeDeg: east };
@@ -39,12 +48,16 @@ places:
       const mended = ways(at).find(({ position }) => roughDistanceM(centre, position) <= farM);
       yield {
         at: ['places', id, 'at'],
-        message: `${name} stands some ${formatDistance(Math.round(apartM / 10_000) * 10_000)} from the other places.`,
+        message: `${name} stands some ${inTens(apartM)} from the other places.`,
         ...(mended && { suggestion: mended.text }),
       };
     }
   },
 });
+
+function inTens(apartM: number): string {
+  return formatDistance(Math.round(apartM / 10_000) * 10_000);
+}
 
 /** What was likely meant: a sign, both signs, or the two numbers the other way round. */
 function ways({ latitudeDeg, longitudeDeg }: Position): { text: string; position: Position }[] {
