@@ -1,6 +1,5 @@
 /** The rules a plan names: a country's, from those there are or from a file, then files of local coordination that add to them. */
 import type { Finding } from '../findings/finding.ts';
-import { nearest } from '../findings/nearest.ts';
 import { Refusal } from '../findings/refusal.ts';
 import type { SourceText } from '../findings/source-text.ts';
 import { countries, countryByCode } from '../regulations/countries.ts';
@@ -66,7 +65,7 @@ export async function lawOf(
     if (!country) {
       const codes = countries.map(({ code }) => code);
       const message = `There are no rules for \`${first}\`; there are rules for ${codes.join(', ')}.`;
-      complain(0, message, nearest(first, codes));
+      complain(0, message, codeMeant(first));
     }
   }
   const local: LocalRules[] = [];
@@ -90,6 +89,13 @@ export async function lawOf(
     }
   }
   return { ...(country && findings.length === 0 && { law: { country, local } }), findings, texts };
+}
+
+/** Any two letters are one slip from those of some other country (`uk` from `us`), so only what is known for certain. */
+function codeMeant(written: string): string | undefined {
+  const word = written.toLowerCase();
+  const also: Readonly<Record<string, string>> = { uk: 'gb', usa: 'us' };
+  return also[word] ?? countries.find(({ code, name }) => code === word || name.toLowerCase() === word)?.code;
 }
 
 function isFile(name: string): boolean {

@@ -108,7 +108,9 @@ function* issueFindings(
       `\`${key}\` is not ${expected}.`,
       path,
       placeOf(path, 'key'),
-      expected.startsWith('a slot') && key !== '' && Number.isInteger(plain) ? String(plain) : undefined,
+      expected.startsWith('a slot') && key !== '' && Number.isInteger(plain) && plain >= 0
+        ? String(plain)
+        : undefined,
     );
     return;
   }

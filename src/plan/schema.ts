@@ -354,7 +354,7 @@ const repeater = keyed(
   if (inputHz <= 0 && r.offset !== undefined) {
     // Six hundred written where kilohertz were meant.
     const kilohertz = Math.abs(r.offset) >= 100e6 ? `${r.offset / 1e6} kHz` : undefined;
-    const message = `An offset of ${r.offset / 1e6} MHz would put the input below 0 MHz.`;
+    const message = `An offset of ${r.offset / 1e6} MHz would put the input below 0 MHz, for the output is ${r.output / 1e6} MHz.`;
     context.addIssue({
       code: 'custom',
       message,

@@ -24,3 +24,16 @@ test('a country with no rules is pointed at, and the ones there are are named', 
   expect(findings[0]).toMatchObject({ rule: 'plan/unknown-rules', severity: 'error', place: { line: 11 } });
   expect(findings[0]?.message).toMatch(/^There are no rules for `no`; there are rules for .*\bus\b/);
 });
+
+test.each([
+  ['uk', 'gb'],
+  ['US', 'us'],
+  ['New Zealand', 'nz'],
+  ['no', undefined],
+])(
+  'for the rules of %s %s is proposed, and never a country that is only spelled alike',
+  async (written, meant) => {
+    const { findings } = await lawFor(written);
+    expect(findings[0]?.suggestion).toBe(meant);
+  },
+);

@@ -349,7 +349,11 @@ test.each([
     'offset: -0.6\n    input: 146.340',
     'A repeater has an offset or an input, not both: one of them could contradict the other.',
   ],
-  ['offset: -0.6', 'offset: -600', 'An offset of -600 MHz would put the input below 0 MHz.'],
+  [
+    'offset: -0.6',
+    'offset: -600',
+    'An offset of -600 MHz would put the input below 0 MHz, for the output is 146.94 MHz.',
+  ],
   [
     'output: 146.940',
     'output: 146.9400001',
