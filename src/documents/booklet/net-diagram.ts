@@ -8,17 +8,21 @@ import type { Scene, Shape } from '../print/content.ts';
 
 const widthMm = 180;
 const rowMm = 6.5;
+/** What a page holds beside a heading and the words below the picture; the rows move together before it is too tall. */
+const tallestMm = 205;
+/** Below this rows of 9 pt touch, and the picture is left out: the tables beside it say the same. */
+const leastRowMm = 3.4;
 const columns = { needs: 0, stations: 66, members: 136 } as const;
 
 export function netDiagram(plan: Plan, consequences: Consequences, alt: string): Scene | undefined {
   const links = [...plan.members.keys()].flatMap((member) => linksOf(plan, consequences, member));
   const slots = [...new Set(links.map(({ slot }) => slot))].toSorted((a, b) => a - b);
   const members = [...plan.members.keys()].filter((id) => links.some(({ member }) => member === id));
-  if (slots.length === 0) return undefined;
   const needed = slots.map((slot) => ({ slot, needs: needsOf(plan, slot) }));
   const needs = [...new Set(needed.flatMap((one) => one.needs))];
   const rows = Math.max(slots.length, members.length, needs.length);
-  const heightMm = rows * rowMm + 1;
+  if (slots.length === 0 || rows * leastRowMm > tallestMm) return undefined;
+  const heightMm = Math.min(rows * rowMm, tallestMm) + 1;
   const yOf = (list: readonly unknown[], index: number) => ((index + 0.5) * heightMm) / list.length;
   const shapes: Shape[] = [];
   const words = (x: number, y: number, text: string, strong = false): void => {
