@@ -68,9 +68,11 @@ export async function build(path: string, options: BuildOptions): Promise<ExitSt
     );
     for (const name of [...files.keys()].toSorted()) process.stdout.write(`  ${join(shown, name)}\n`);
     const others = examined.findings.length;
+    // Paths are predicted for the booklet, and a plain check leaves them out.
+    const asked = examined.whole.paths ? `check --paths ${path}` : `check ${path}`;
     if (others > 0)
       process.stderr.write(
-        `${others} finding${others === 1 ? '' : 's'} that are no errors; \`readback check ${path}\` shows them.\n`,
+        `${others === 1 ? '1 finding that is no error' : `${others} findings that are no errors`}; \`readback ${asked}\` shows ${others === 1 ? 'it' : 'them'}.\n`,
       );
   }
   return 0;
