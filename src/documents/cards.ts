@@ -108,6 +108,8 @@ export interface ChannelData {
 
 /** Lines of 8 pt that a side holds, less those of its head and foot; what is only nice to know gives way first. */
 const linesOf = { 'id-1': 6, fold: 6, a7: 22, index: 14, a6: 34 } as const;
+/** Channels on the back of a guest card of size A6. */
+const mostGuestChannels = 28;
 /** Rows stand in groups of at most this many. */
 const groupOf = 4;
 
@@ -152,8 +154,17 @@ export function gatherGeneralCard(
   const large: Plan = { ...plan, cards: { ...plan.cards, size: 'a6' } };
   const sheet = gatherCards(large, law, consequences, check, words, []);
   const card = generalCard({ plan: large, law, consequences, check, words, roomy: sheet.roomy });
-  // A sheet holds two.
-  return { ...sheet, cards: [card, card] };
+  const parts = Math.ceil(card.channels.length / mostGuestChannels);
+  // A sheet holds two: the same twice, or, where one back does not hold all channels, one after another.
+  const cards =
+    parts <= 1
+      ? [card, card]
+      : Array.from({ length: parts }, (_, part) => ({
+          ...card,
+          id: `general ${part + 1}`,
+          channels: inGroups(card.channels.slice(part * mostGuestChannels, (part + 1) * mostGuestChannels)),
+        }));
+  return { ...sheet, cards };
 }
 
 interface Context {

@@ -107,3 +107,25 @@ test('same plan, same bytes', async () => {
   for (const [path, bytes] of one.files)
     expect(Buffer.compare(bytes, other.files.get(path) ?? new Uint8Array()), path).toBe(0);
 });
+
+test('a plan of eighty channels and a hundred members still makes booklet and guest cards', async () => {
+  const channels = Array.from(
+    { length: 70 },
+    (_, index) =>
+      `  ${30 + index}:  { name: CH ${30 + index}, simplex: ${(146.4 + (index % 30) * 0.005).toFixed(3)}, width: 25 }`,
+  );
+  const members = Array.from({ length: 100 }, (_, index) => `  extra-${index}: { name: Extra ${index} }`);
+  const text = demoPlan
+    .replace('check-ins:\n', `${channels.join('\n')}\n\ncheck-ins:\n`)
+    .replace(
+      'teams:\n',
+      `${members.join('\n')}\n\nteams:\n  everybody: [${members.map((_, index) => `extra-${index}`).join(', ')}]\n`,
+    )
+    .replace('    who: [juno]', '    who: [juno, everybody]');
+  const { files, flaws } = await documentSet(await subjectOf(text), press());
+  // Cards of bank-card size cannot hold so many channels; nothing else is in the way.
+  expect(flaws.filter(({ at }) => at[0] !== 'members')).toEqual([]);
+  const html = new TextDecoder().decode(files.get('booklet.html'));
+  expect(html).toContain('CH 99');
+  expect(html).not.toContain('Which stations and channels members hang on');
+});

@@ -60,6 +60,7 @@ export interface BookletData {
     readonly reach: string;
     readonly rungs: readonly ReturnType<typeof rungOf>[];
   }[];
+  readonly day: boolean;
   readonly net: boolean;
   readonly paths: readonly PathGroup[];
   /** Pictures of the ground, two side by side. */
@@ -100,6 +101,8 @@ export interface BookletSubject {
 const formRows = 21;
 /** Of five words each: a message of fifty is as long as voice carries well (common practice). */
 const messageRows = 10;
+/** What a page of either paper has for a picture with its heading and caption. */
+const tallestMm = 220;
 /** Turns are listed for so many days from the day on which the plan takes effect. */
 const turnDays = 14;
 
@@ -111,12 +114,14 @@ export async function gatherBooklet(
   const figures = new Map<string, Scene>();
   const coming = await consequences.occurrences(plan.effective, addDays(plan.effective, turnDays - 1));
   const checkIns = [...plan.checkIns.values()];
-  if (checkIns.length > 0) figures.set('day', dayStrip(checkIns, coming, words.figure.day));
-  const net = netDiagram(plan, consequences, words.figure.net);
-  if (net !== undefined) figures.set('net', net);
+  const day = onAPage(checkIns.length > 0 ? dayStrip(checkIns, coming, words.figure.day) : undefined);
+  const net = onAPage(netDiagram(plan, consequences, words.figure.net));
   const channels = gatherChannelList(plan, consequences, words);
-  if (channels.length > 0)
-    figures.set('bands', bandChart([...consequences.channels.values()], words.figure.bands));
+  const bands = onAPage(
+    channels.length > 0 ? bandChart([...consequences.channels.values()], words.figure.bands) : undefined,
+  );
+  for (const [figure, scene] of Object.entries({ day, net, bands }))
+    if (scene !== undefined) figures.set(figure, scene);
   const { pictures, figures: profiles } = profilePictures(plan, consequences, paths, words);
   for (const [name, scene] of profiles) figures.set(name, scene);
   const members = roster(plan, law);
@@ -139,7 +144,7 @@ export async function gatherBooklet(
     members,
     contacts: members.some(({ contact }) => contact !== ''),
     channels,
-    bands: channels.length > 0,
+    bands: bands !== undefined,
     repeaters: repeaterRows(plan, words),
     packet: packetRows(plan, words),
     checkIns: checkIns.map((checkIn) => checkInOf(plan, checkIn, false, words)),
@@ -162,6 +167,7 @@ export async function gatherBooklet(
       reach: consequences.membersOf(ladder.reach).map(name).join(', '),
       rungs: ladder.rungs.map((rung) => rungOf(plan, rung, words)),
     })),
+    day: day !== undefined,
     net: net !== undefined,
     paths: pathGroups(plan, paths, words),
     profiles: inPairs(pictures),
@@ -186,6 +192,11 @@ export async function gatherBooklet(
     messageRows: rows(messageRows),
   };
   return { data, figures };
+}
+
+/** A picture that no page holds is left out; the tables say the same. */
+function onAPage(scene: Scene | undefined): Scene | undefined {
+  return scene !== undefined && scene.heightMm <= tallestMm ? scene : undefined;
 }
 
 function rows(count: number): number[] {
