@@ -1,5 +1,5 @@
 import { editDistance } from '../findings/nearest.ts';
-import type { ChannelRow } from './country.ts';
+import type { ChannelRow, Country } from './country.ts';
 import type { Law } from './law.ts';
 
 export type ChannelSearch =
@@ -34,11 +34,25 @@ export function channelsOfPair(
   receiveHz: number,
   transmitHz: number | undefined,
 ): readonly ChannelRow[] {
-  return law.country.channels.filter(
-    (row) =>
-      row.receiveHz === receiveHz &&
-      (transmitHz === undefined || row.transmitHz === transmitHz || row.repeaterInputHz === transmitHz),
+  return (heardOn(law.country).get(receiveHz) ?? []).filter(
+    (row) => transmitHz === undefined || row.transmitHz === transmitHz || row.repeaterInputHz === transmitHz,
   );
+}
+
+const indexes = new WeakMap<Country, ReadonlyMap<number, readonly ChannelRow[]>>();
+
+/** Channels by what is heard on them, each list in the order of the table. */
+function heardOn(country: Country): ReadonlyMap<number, readonly ChannelRow[]> {
+  const known = indexes.get(country);
+  if (known) return known;
+  const index = new Map<number, ChannelRow[]>();
+  for (const row of country.channels) {
+    const here = index.get(row.receiveHz);
+    if (here) here.push(row);
+    else index.set(row.receiveHz, [row]);
+  }
+  indexes.set(country, index);
+  return index;
 }
 
 function names(row: ChannelRow): readonly string[] {

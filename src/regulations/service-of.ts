@@ -13,10 +13,13 @@ export function serviceOf(law: Law, receiveHz: number, transmitHz: number | unde
   const byPair = channelsOfPair(law, receiveHz, transmitHz).filter(
     (row) => transmitHz === undefined || row.transmitHz !== undefined,
   );
-  const bySent = channels.filter((row) => row.transmitHz === sentHz || row.repeaterInputHz === sentHz);
+  const rows =
+    byPair.length > 0
+      ? byPair
+      : channels.filter((row) => row.transmitHz === sentHz || row.repeaterInputHz === sentHz);
   const found = new Set([
     ...allocations.filter((row) => holds(row, sentHz)).map((row) => row.service),
-    ...(byPair.length > 0 ? byPair : bySent).map((row) => row.service),
+    ...rows.map((row) => row.service),
   ]);
   return services.map((service) => service.id).filter((id) => found.has(id));
 }
