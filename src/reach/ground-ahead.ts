@@ -91,8 +91,8 @@ export function crossGround(
     const d = (firstKm + secondKm * t) * t;
     let minor = station + (slope + bend * t) * t;
     if (minor < 0 || minor > last) {
-      // A bundle is followed as long as any of it is in the grid.
-      const beside = halfSlope * t;
+      // A bundle is followed as long as any of it is in the grid; its edges bend a little otherwise than its middle.
+      const beside = halfSlope * t + 0.01;
       if (minor + beside < 0 || minor - beside > last) break;
       minor = minor < 0 ? 0 : last;
     }

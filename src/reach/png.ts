@@ -24,7 +24,7 @@ export function writePng({ widthPx, heightPx, rgb }: Picture): Uint8Array {
     filtered.set(rgb.subarray(row * stride, (row + 1) * stride), row * (stride + 1) + 1);
   const chunks = [
     chunk('IHDR', header),
-    chunk('IDAT', deflateSync(filtered, { level: 9 })),
+    chunk('IDAT', deflateSync(filtered, { level: 6 })),
     chunk('IEND', new Uint8Array(0)),
   ];
   const signature = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a);

@@ -17,7 +17,7 @@ export interface ReachPictureInput {
   /** What the path may lose before the margin is gone, dB, and one standard deviation of the prediction. */
   readonly greatestLossDb: number;
   readonly spreadDb: number;
-  /** Pixels along each side of a cell: a whole number. Default 3. */
+  /** Pixels along each side of a cell: a whole number. Unless given 3, and less where the picture would grow past what a screen or a sheet shows. */
   readonly pixelsPerCell?: number;
 }
 
@@ -57,9 +57,15 @@ const isInked: Readonly<Record<Shade, (x: number, y: number) => boolean>> = {
 const reliefShare = 0.35;
 const levelLight = Math.SQRT1_2;
 
+const usualPixels = 1500;
+
+function usualSize({ columns, rows }: ElevationGrid): number {
+  return Math.max(1, Math.min(3, Math.floor(usualPixels / Math.max(columns, rows))));
+}
+
 export function reachPicture(input: ReachPictureInput): ReachPicture {
   const { grid, lossDb } = input;
-  const size = input.pixelsPerCell ?? 3;
+  const size = input.pixelsPerCell ?? usualSize(grid);
   const [widthPx, heightPx] = [grid.columns * size, grid.rows * size];
   const rgb = new Uint8Array(3 * widthPx * heightPx);
   const light = hillshade(grid);

@@ -127,6 +127,9 @@ describe('the loss to every cell', () => {
     const settings = { ...heights, polarization: 'vertical', earthRadiusKm: radiusKm } as const;
     const { lossDb } = sweep(hills, at, settings, { raysPerCell: 1 });
     expect(lossDb.every((loss) => loss > 0)).toBe(true);
+    // On whole cells the edges of bundles run exactly along the rim of the grid.
+    const corner = positionOf(hills, 100, 200);
+    expect(sweep(hills, corner, settings, { raysPerCell: 1 }).lossDb.every((loss) => loss > 0)).toBe(true);
     // A wall of voids 20 columns east of the station.
     const wall = Math.round(cellOf(hills, at).column) + 20;
     const heightsM = Int16Array.from(hills.heightsM, (height, index) =>
