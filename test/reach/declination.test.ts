@@ -1,7 +1,7 @@
 import { magvar } from 'magvar';
 import { describe, expect, it } from 'vitest';
 import { magneticDeclination } from '../../src/reach/declination.ts';
-import { declinations } from '../sources/reach/declinations.ts';
+import { declinations, furtherDeclinations } from '../sources/reach/declinations.ts';
 
 describe('magnetic declination', () => {
   it.each(declinations)(
@@ -15,6 +15,16 @@ describe('magnetic declination', () => {
       expect(Math.abs(answer.declinationDeg - decl)).toBeLessThan(0.01);
       // WMM2025 report: 0.26 and 5417/H added in squares.
       expect(answer.uncertaintyDeg).toBeCloseTo(Math.sqrt(0.26 ** 2 + (5417 / h) ** 2), 2);
+    },
+  );
+
+  it.each(furtherDeclinations)(
+    'gives the further test row %s, %f km, %f, %f',
+    async (date, heightKm, latitudeDeg, longitudeDeg, decl) => {
+      const answer = await magneticDeclination({ latitudeDeg, longitudeDeg }, date, heightKm * 1000);
+      // Next to the pole, where D changes by degrees within a day's drift of it, the half day between the dates shows.
+      const within = latitudeDeg > 85 ? 0.02 : 0.01;
+      expect(answer.ok && Math.abs(answer.declinationDeg - decl)).toBeLessThan(within);
     },
   );
 

@@ -25,6 +25,11 @@ describe('noise from outside (ITU-R P.372-10, tables 1 and 2)', () => {
     expect(Math.abs(noisePowerDbm(manMadeNoiseDb(place, mhz * 1e6), 12_500) - powerDbm)).toBeLessThan(0.05);
   });
 
+  it('in a residential place at 146 MHz is -119.39 dBm in 16 kHz', () => {
+    // The printed constant -174.0 rounds -173.975.
+    expect(Math.abs(noisePowerDbm(manMadeNoiseDb('residential', 146e6), 16_000) + 119.39)).toBeLessThan(0.03);
+  });
+
   it('is galactic where nothing is made by people', () => {
     expect(galacticNoiseDb(50e6)).toBeCloseTo(12.92, 2);
     expect(externalNoiseDb('quiet-rural', 146e6)).toBeCloseTo(galacticNoiseDb(146e6), 6);

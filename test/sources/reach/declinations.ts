@@ -16,3 +16,17 @@ export const declinations = [
   [2027.5, 100, 0, 120, 37711.8, -0.23],
   [2027.5, 100, -80, 240, 15927.0, 67.93],
 ] as const;
+
+/**
+ * NOAA/NCEI, World Magnetic Model 2025, seven of the hundred rows of WMM2025_TestValues.txt, as quoted in a public test suite: date of the decimal year,
+ * height above the ellipsoid (km), latitude, longitude (degrees), declination D (degrees, east positive).
+ */
+export const furtherDeclinations = [
+  ['2025-01-01', 28, 89, -121, -99.77],
+  ['2025-07-02', 6, -36, -137, 20.28],
+  ['2026-07-02', 12, 33, -145, 11.96],
+  ['2027-01-01', 44, -43, -111, 24.31],
+  ['2027-07-02', 8, 62, 53, 19.39],
+  ['2028-07-01', 28, 54, -120, 15.43],
+  ['2029-07-02', 66, -21, 32, -14.63],
+] as const;
