@@ -59,14 +59,14 @@ program
   .argument('<plan>', 'a plan file; - reads standard input')
   .option('--out <dir>', 'where to write')
   .option('--templates <dir>', 'a folder whose templates replace those of the same name')
-  .option('--packs', 'a folder for each member as well, with card and worksheets')
+  .option('--packs', 'a folder for each member as well, with card, worksheets and calendar')
   .option('--test-sheet', 'a sheet as well that measures how far your printer sets back from front')
   .option('--json', 'the manifest as JSON')
   .option('--stdin-filename <name>', 'what to call standard input', 'plan.yaml')
   .addOption(today)
   .addHelpText(
     'after',
-    '\nExamples:\n  readback build plan.yaml\n  readback build plan.yaml --out /tmp/cards\n  readback build plan.yaml --templates our-templates',
+    '\nExamples:\n  readback build plan.yaml\n  readback build plan.yaml --out /tmp/cards\n  readback build plan.yaml --packs --test-sheet\n  readback build plan.yaml --templates our-templates',
   )
   .action(async (plan: string, options) =>
     endWith((await import('./build.ts')).build(plan, { ...options, ...program.opts() })),

@@ -1,9 +1,9 @@
 /** Whether a page can be used by everybody, as axe-core 4.14 judges it in a real browser (rules after WCAG 2.2, levels A and AA). */
 import { execFileSync, spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import axe from 'axe-core';
 import { expect, test } from 'vitest';
 import { documentSet } from '../../../src/documents/document-set.ts';
 import { germanPlan } from '../german-plan.ts';
@@ -20,13 +20,13 @@ if (browser === undefined) {
 
 /** The page with axe in it; its own content policy would keep any script out, so the copy goes without. */
 function violations(page: string): readonly string[] {
-  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+  const script = axe.source.replaceAll('</script', '<\\/script');
   const judged = page
     .replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/, '')
     .replace(
       '</body>',
       () =>
-        `<script>${axe.replaceAll('</script', '<\\/script')}</script><script>axe.run().then((r) => { document.documentElement.innerHTML = ''; document.title = 'JUDGED ' + JSON.stringify({ passes: r.passes.length, violations: r.violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.target).join(' ')) }); }).catch((e) => { document.title = 'JUDGED ' + JSON.stringify({ passes: 0, violations: [String(e)] }); });</script></body>`,
+        `<script>${script}</script><script>axe.run().then((r) => { document.documentElement.innerHTML = ''; document.title = 'JUDGED ' + JSON.stringify({ passes: r.passes.length, violations: r.violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.target).join(' ')) }); }).catch((e) => { document.title = 'JUDGED ' + JSON.stringify({ passes: 0, violations: [String(e)] }); });</script></body>`,
     );
   const folder = mkdtempSync(join(tmpdir(), 'readback-'));
   try {
