@@ -9,6 +9,7 @@
  * fontkit, which reads the files, comes with pdfkit and is reached through it, so that both always agree.
  */
 
+import { pairKerning } from './pair-kerning.ts';
 import { unpackWoff } from './unpack-woff.ts';
 
 export type FontName = 'regular' | 'bold' | 'mono' | 'mono-bold' | 'fallback' | 'fallback-bold';
@@ -35,6 +36,8 @@ export interface FontSource {
   readonly xHeight: number;
   hasGlyphForCodePoint(codePoint: number): boolean;
   glyphForCodePoint(codePoint: number): { readonly id: number; readonly advanceWidth: number };
+  /** The table of glyph positions, absent where the font has none. */
+  readonly GPOS?: unknown;
   layout(text: string): { readonly positions: readonly { readonly xAdvance: number }[] };
 }
 
@@ -77,10 +80,20 @@ export async function openFonts(bytes: FontBytes): Promise<Fonts> {
   };
 }
 
+/** Up to here letters are Latin and stand alone; what lies beyond may join, stack or belong to another script. */
+const firstBeyondLatin = 0x250;
+
 function openFont(name: FontName, source: FontSource): OpenFont {
   const em = source.unitsPerEm;
   const glyphs = new Map<number, { id: number; advance: number }>();
   const kerns = new Map<number, number>();
+  const pairs = pairKerning(source.GPOS);
+  const quick = (left: number, right: number): number => (pairs?.(glyph(left).id, glyph(right).id) ?? 0) / em;
+  const slow = (left: number, right: number): number => {
+    const [first] = source.layout(String.fromCodePoint(left, right)).positions;
+    const kern = first === undefined ? 0 : first.xAdvance / em - glyph(left).advance;
+    return Math.abs(kern) < 1e-9 ? 0 : kern;
+  };
   const glyph = (codePoint: number) => {
     let found = glyphs.get(codePoint);
     if (found === undefined) {
@@ -104,9 +117,10 @@ function openFont(name: FontName, source: FontSource): OpenFont {
       const key = left * 0x110000 + right;
       let found = kerns.get(key);
       if (found === undefined) {
-        const [first] = source.layout(String.fromCodePoint(left, right)).positions;
-        found = first === undefined ? 0 : first.xAdvance / em - glyph(left).advance;
-        if (Math.abs(found) < 1e-9) found = 0;
+        found =
+          Math.max(left, right) < firstBeyondLatin && pairs !== undefined
+            ? quick(left, right)
+            : slow(left, right);
         kerns.set(key, found);
       }
       return found;
