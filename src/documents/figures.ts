@@ -3,6 +3,7 @@ import type { ChannelParticulars } from '../consequences/channel-particulars.ts'
 import type { Days, TimeOfDay } from '../plan/model.ts';
 import { formatFrequency, formatOffset } from '../radio/format-quantity.ts';
 import { formatTone } from '../radio/tone.ts';
+import { recurrenceText } from './recurrence-text.ts';
 import type { Words } from './words.ts';
 
 export function clock(time: TimeOfDay, words: Words): string {
@@ -34,7 +35,7 @@ export function starts(
 }
 
 export function daysText(days: Days, words: Words): string {
-  if (days.kind === 'recurrence') return words.recurring(days.rrule);
+  if (days.kind === 'recurrence') return recurrenceText(days.rrule, words);
   const key = days.isoDays.join('');
   if (key === '1234567') return words.everyDay;
   if (key === '12345') return words.weekdays;

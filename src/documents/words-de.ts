@@ -95,5 +95,9 @@ export const german: Words = {
   mailbox: (name, through) =>
     `Nachricht an ${name}${through.length === 0 ? '' : ` über ${through.join(', ')}`}`,
   meet: (place, when) => `Treffen: ${place}${when === undefined ? '' : `, ${when}`}`,
-  recurring: (rrule) => rrule.toLowerCase().replaceAll(';', ', '),
+  everyDays: (every) => (every === 1 ? 'täglich' : `jeden ${every}. Tag`),
+  everyWeeks: (every) => `jede ${every}. Woche`,
+  dayOfMonth: (day) => `am ${day}. des Monats`,
+  weekdayOfMonth: (which, day) => `${which === -1 ? 'letzter' : `${which}.`} ${day} im Monat`,
+  until: (date) => `bis ${date}`,
 };

@@ -68,8 +68,14 @@ export interface Words {
   from(place: string): string;
   mailbox(name: string, through: readonly string[]): string;
   meet(place: string, when: string | undefined): string;
-  /** A rule of recurrence that is no simple set of days. */
-  recurring(rrule: string): string;
+  /** `every 2nd day` */
+  everyDays(every: number): string;
+  everyWeeks(every: number): string;
+  /** `15th of the month` */
+  dayOfMonth(day: number): string;
+  /** `1st Mon of the month`; -1 is the last. */
+  weekdayOfMonth(which: number, day: string): string;
+  until(date: string): string;
 }
 
 export const english: Words = {
@@ -153,5 +159,15 @@ export const english: Words = {
   mailbox: (name, through) =>
     `message to ${name}${through.length === 0 ? '' : ` through ${through.join(', ')}`}`,
   meet: (place, when) => `Meet: ${place}${when === undefined ? '' : `, ${when}`}`,
-  recurring: (rrule) => rrule.toLowerCase().replaceAll(';', ', '),
+  everyDays: (every) => (every === 1 ? 'every day' : `every ${ordinal(every)} day`),
+  everyWeeks: (every) => `every ${ordinal(every)} week`,
+  dayOfMonth: (day) => `${ordinal(day)} of the month`,
+  weekdayOfMonth: (which, day) => `${which === -1 ? 'last' : ordinal(which)} ${day} of the month`,
+  until: (date) => `until ${date}`,
 };
+
+/** `1st`, `2nd`, `11th`, `22nd` */
+function ordinal(number: number): string {
+  const teen = number % 100 >= 11 && number % 100 <= 13;
+  return `${number}${teen ? 'th' : (['th', 'st', 'nd', 'rd'][number % 10] ?? 'th')}`;
+}

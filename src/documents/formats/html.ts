@@ -58,6 +58,7 @@ thead{display:table-header-group;border-bottom:2px solid #000}
 tr{break-inside:avoid}
 .rows tr{border-bottom:1px solid #000}
 .all th,.all td{border:1px solid #000}
+.full{width:100%}
 .end,.decimal{text-align:end}
 .center{text-align:center}
 .small{font-size:.9em}
@@ -159,7 +160,22 @@ function onlyWords(item: readonly Block[], page: Page): string {
 function tableHtml(table: Table, page: Page): string {
   const caption = table.caption.length === 0 ? '' : `<caption>${inline(table.caption, page)}</caption>`;
   const head = table.head.length === 0 ? '' : `<thead>${rowsHtml(table, table.head, 'col', page)}</thead>`;
-  return `<table${classes([table.lines === 'none' ? '' : table.lines, table.size === 'normal' ? '' : table.size])}>${caption}${head}<tbody>${rowsHtml(table, table.body, 'row', page)}</tbody></table>`;
+  const isWide = table.columns.some(({ share }) => share > 0);
+  return `<table${classes([table.lines === 'none' ? '' : table.lines, table.size === 'normal' ? '' : table.size, isWide ? 'full' : ''])}>${caption}${columnsHtml(table, page)}${head}<tbody>${rowsHtml(table, table.body, 'row', page)}</tbody></table>`;
+}
+
+/** Columns to write in have no words that would give them a width: it is said for them. */
+function columnsHtml({ columns }: Table, page: Page): string {
+  const whole = columns.reduce((sum, { share }) => sum + share, 0);
+  const isShared = columns.every(({ share }) => share > 0);
+  if (!isShared && columns.every(({ widthMm }) => widthMm === undefined)) return '';
+  const width = ({ widthMm, share }: Table['columns'][number]): string =>
+    widthMm !== undefined
+      ? rule(page, 'wide', widthMm, `width:${widthMm}mm`)
+      : isShared
+        ? rule(page, `part-${whole}`, share, `width:${Math.round((100 * share) / whole)}%`)
+        : '';
+  return `<colgroup>${columns.map((column) => `<col${classes([width(column)])}>`).join('')}</colgroup>`;
 }
 
 function rowsHtml(table: Table, rows: readonly Row[], scope: 'col' | 'row', page: Page): string {
