@@ -46,7 +46,7 @@ export interface Audit {
   /** Slots of the plan that this kind of radio holds, and how many of them were read. */
   readonly slots: number;
   readonly slotsRead: number;
-  /** No difference, nothing unclear, and something of every slot read. */
+  /** No difference, nothing unclear, and of every slot read what decides whom it hears and who hears it. */
   readonly clean: boolean;
 }
 
@@ -89,6 +89,7 @@ export function compareEntries(subject: AuditSubject): Audit {
       differences.push(strangeSlot(channel, last.has(channel.slot), cause));
   }
   const unread = entries.flatMap((entry) => unreadOf(radio, entry, bySlot.get(entry.slot), entered.unclear));
+  const listening = new Set(entries.filter(({ senders }) => senders.length === 0).map(({ slot }) => slot));
   const slotsRead = entries.filter(({ slot }) => bySlot.has(slot)).length;
   return {
     differences: differences.toSorted((a, b) => a.slot - b.slot),
@@ -96,8 +97,29 @@ export function compareEntries(subject: AuditSubject): Audit {
     unread,
     slots: entries.length,
     slotsRead,
-    clean: differences.length === 0 && entered.unclear.length === 0 && !unread.some((slot) => slot.whole),
+    clean:
+      differences.length === 0 &&
+      entered.unclear.length === 0 &&
+      !unread.some(
+        (slot) => slot.whole || slot.fields.some((field) => decides(field, listening.has(slot.slot))),
+      ),
   };
+}
+
+/** A name, a step or a power that was not read leaves a radio usable; one of these unread may be the very fault. */
+function decides(field: EntryField, listenOnly: boolean): boolean {
+  switch (field) {
+    case 'receive':
+    case 'receive-tone':
+      return true;
+    case 'transmit':
+    case 'offset-direction':
+    case 'offset':
+    case 'tone':
+      return !listenOnly;
+    default:
+      return false;
+  }
 }
 
 function* channelDifferences(

@@ -147,7 +147,9 @@ function closing(audit: Audit, options: PrintAuditOptions): string {
     return hanging(text, width, '', widthOf).map(palette.error).join('\n');
   }
   if (!audit.clean) {
-    const text = `No difference in what was read: ${audit.slotsRead} of ${audit.slots} slots. The audit is not complete.`;
+    const wanted =
+      audit.slotsRead === audit.slots ? ' until frequencies, offsets and tones of all slots are read' : '';
+    const text = `No difference in what was read: ${audit.slotsRead} of ${audit.slots} slots. The audit is not complete${wanted}.`;
     return hanging(text, width, '', widthOf).map(palette.warning).join('\n');
   }
   const check = `Plan check ${options.check}: ${options.checkWords}.`;

@@ -171,8 +171,8 @@ differences: [{ slot, name, field, shown, planned, message, press, cause, likely
 noticed, effect }], unclear: [{ slot, field, line, message }],
 unread: [{ slot, name, fields, whole }], counts: { heard, unheard, harmless } }.
 
-Exit status: 0 all of it read and nothing differs; 1 it differs or is not
-complete; 2 the work could not be done.
+Exit status: 0 frequencies, offsets and tones of all slots were read and nothing
+differs; 1 it differs or is not complete; 2 the work could not be done.
 
 Examples:
   readback audit plan.yaml --radio handheld --entries inez.csv

@@ -34,3 +34,28 @@ describe.each(plans)('%s', (name) => {
     }
   });
 });
+
+describe('what was read', () => {
+  const without = async (radioId: string, ...left: readonly string[]) => {
+    const tested = await planFrom(readFileSync(new URL('hickory-gap.yaml', folder), 'utf8'));
+    const radio = tested.plan.radios.get(radioId);
+    if (radio === undefined) throw new Error(`the demo has no ${radioId}`);
+    const rows = worksheetRows(tested, radio).map(
+      (row) => new Map([...row].filter(([column]) => !left.includes(column))),
+    );
+    return auditOf(tested, radio, tableOf(rows));
+  };
+
+  test.each(['receive', 'offset direction', 'offset', 'tone'])(
+    'a radio of which nobody read the %s is not known to hold the plan',
+    async (column) => {
+      const audit = await without('handheld', column);
+      expect(audit.differences).toEqual([]);
+      expect(audit.clean).toBe(false);
+    },
+  );
+
+  test('a name, a power or a step that no display shows does not keep a radio from being clean', async () => {
+    expect((await without('handheld', 'name', 'power', 'step', 'width')).clean).toBe(true);
+  });
+});
