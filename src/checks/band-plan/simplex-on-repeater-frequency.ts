@@ -28,6 +28,8 @@ channels:
     for (const { signal, frequencyHz, row } of keptFor(context)) {
       const { at, on } = signal;
       if (!uses.includes(row.use)) continue;
+      // Who listens elsewhere and sends on an input works through a repeater, if one that is not listed.
+      if (on.receiveHz !== on.transmitHz && row.use !== 'repeater-output') continue;
       if (on.mode === 'packet') continue;
       yield {
         at,
