@@ -67,9 +67,8 @@ export async function importFile(path: string, options: ImportOptions): Promise<
   if (options.into !== undefined && !options.dryRun) {
     await putInto(options.into, outcome);
     const count = outcome.entries.length;
-    process.stderr.write(
-      `${count} ${outcome.section} put into ${options.into}. Next: readback check ${options.into}\n`,
-    );
+    const what = count === 1 ? outcome.section.replace(/s$/, '') : outcome.section;
+    process.stderr.write(`${count} ${what} put into ${options.into}. Next: readback check ${options.into}\n`);
   }
   return 0;
 }

@@ -46,12 +46,26 @@ export function importMember(
   };
 }
 
+const plainLetters: Readonly<Record<string, string>> = {
+  ł: 'l',
+  ø: 'oe',
+  đ: 'd',
+  ð: 'd',
+  þ: 'th',
+  ß: 'ss',
+  æ: 'ae',
+  œ: 'oe',
+  ı: 'i',
+};
+
 /** The first name; with the last one where that is taken. */
 function idOf(name: string, taken: ReadonlySet<string>): string | undefined {
   const words = name
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()
+    // Letters that have no form without their stroke, as passports write them (ICAO Doc 9303, part 3, section 6; from memory).
+    .replace(/[łøđðþßæœı]/g, (letter) => plainLetters[letter] ?? letter)
     .split(/[^a-z0-9]+/)
     .filter((word) => word !== '');
   const [first] = words;

@@ -97,3 +97,14 @@ describe('a roster', () => {
     expect(() => readMapping(text, 'm.yaml', 'roster', ['Who', 'Call'])).toThrow(words);
   });
 });
+
+// ICAO Doc 9303, part 3, section 6 (from memory): how a passport spells a letter with a stroke.
+test.each([
+  ['Łucja Nowak', 'lucja'],
+  ['Søren Dahl', 'soeren'],
+  ['Þóra Jóns', 'thora'],
+  ['Zoë Groß', 'zoe'],
+])('%s gets the id %s', (name, id) => {
+  const { entries } = importTable('roster', `name\n${name}\n`, new Map([['name', 'name']]), plan);
+  expect(entries.map(({ key }) => key)).toEqual([id]);
+});
