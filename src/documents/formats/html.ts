@@ -168,13 +168,14 @@ function tableHtml(table: Table, page: Page): string {
 function columnsHtml({ columns }: Table, page: Page): string {
   const whole = columns.reduce((sum, { share }) => sum + share, 0);
   const isShared = columns.every(({ share }) => share > 0);
-  if (!isShared && columns.every(({ widthMm }) => widthMm === undefined)) return '';
-  const width = ({ widthMm, share }: Table['columns'][number]): string =>
-    widthMm !== undefined
-      ? rule(page, 'wide', widthMm, `width:${widthMm}mm`)
-      : isShared
-        ? rule(page, `part-${whole}`, share, `width:${Math.round((100 * share) / whole)}%`)
-        : '';
+  if (whole === 0 && columns.every(({ widthMm }) => widthMm === undefined)) return '';
+  // Beside columns of words those with a share take half of the page, so that the words are not squeezed.
+  const percent = isShared ? 100 : 50;
+  const width = ({ widthMm, share }: Table['columns'][number]): string => {
+    if (widthMm !== undefined) return rule(page, 'wide', widthMm, `width:${widthMm}mm`);
+    const part = whole === 0 ? 0 : Math.round((percent * share) / whole);
+    return part === 0 ? '' : rule(page, 'part', part, `width:${part}%`);
+  };
   return `<colgroup>${columns.map((column) => `<col${classes([width(column)])}>`).join('')}</colgroup>`;
 }
 
