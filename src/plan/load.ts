@@ -3,7 +3,8 @@
  */
 import type { Plan } from './model.ts';
 import { type FileKind, type ReadFile, readAs } from './read-as.ts';
-import { planSchema, toPlan } from './schema.ts';
+import { planSchema } from './schema.ts';
+import { toPlan } from './to-plan.ts';
 
 export interface LoadedPlan extends Omit<ReadFile<unknown>, 'read'> {
   /** Absent when the text has errors. */
