@@ -1,5 +1,6 @@
 /** How findings about paths name an end, a member and a prediction. */
-import type { PathEnd, RadioPath } from '../consequences/paths.ts';
+import type { RadioPath } from '../consequences/paths.ts';
+import type { PathEnd } from '../consequences/wanted-paths.ts';
 import type { Plan, Trial } from '../plan/model.ts';
 import { formatDistance } from '../radio/format-quantity.ts';
 

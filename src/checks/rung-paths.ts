@@ -2,7 +2,8 @@
  * The paths on which a rung or a roll call hangs: for each place a member may call from, the best way to anybody
  * they want to reach. Radios and hearers are alternatives, so a place fails only where all of them do.
  */
-import { placesOf, type RadioPath } from '../consequences/paths.ts';
+import type { RadioPath } from '../consequences/paths.ts';
+import { placesOf } from '../consequences/wanted-paths.ts';
 import type { Observation } from '../findings/finding.ts';
 import type { Plan, Rung, Trial } from '../plan/model.ts';
 import type { Verdict } from '../reach/verdict.ts';

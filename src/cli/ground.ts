@@ -3,7 +3,7 @@ import { createColors } from 'picocolors';
 import type { Consequences } from '../consequences/consequences.ts';
 import { type GroundFound, groundSearch, highestM } from '../consequences/ground-search.ts';
 import { loadGround } from '../consequences/load-ground.ts';
-import type { Wanted } from '../consequences/paths.ts';
+import type { Wanted } from '../consequences/wanted-paths.ts';
 import { Refusal } from '../findings/refusal.ts';
 import type { Plan } from '../plan/model.ts';
 import { formatDistance } from '../radio/format-quantity.ts';

@@ -1,6 +1,6 @@
 /** What a user means by "to this station": which end of a path, over which channel, with which kind of radio. */
 import type { Consequences } from '../consequences/consequences.ts';
-import type { PathEnd } from '../consequences/paths.ts';
+import type { PathEnd } from '../consequences/wanted-paths.ts';
 import { nearest } from '../findings/nearest.ts';
 import { Refusal } from '../findings/refusal.ts';
 import type { Plan } from '../plan/model.ts';

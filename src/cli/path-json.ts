@@ -1,5 +1,6 @@
 /** A predicted path as JSON: metres, decibels, degrees, whole hertz. */
-import type { PathEnd, RadioPath } from '../consequences/paths.ts';
+import type { RadioPath } from '../consequences/paths.ts';
+import type { PathEnd } from '../consequences/wanted-paths.ts';
 import type { LinkBudget } from '../reach/link-budget.ts';
 
 export function pathJson({ from, to, slot, members, prediction, trials }: RadioPath): object {

@@ -1,8 +1,9 @@
 /** `readback paths`: each radio path of a plan, predicted, with what was really heard beside it. */
 import { createColors } from 'picocolors';
 import { loadGround } from '../consequences/load-ground.ts';
-import { type PathEnd, pathsOf, type RadioPath } from '../consequences/paths.ts';
+import { pathsOf, type RadioPath } from '../consequences/paths.ts';
 import { type TrialErrors, trialErrors } from '../consequences/trial-errors.ts';
+import type { PathEnd } from '../consequences/wanted-paths.ts';
 import { Refusal } from '../findings/refusal.ts';
 import type { Plan } from '../plan/model.ts';
 import { formatDistance } from '../radio/format-quantity.ts';

@@ -6,7 +6,8 @@ import { fastestMs, type GroundAnswer, marginM, nearestGround } from '../reach/n
 import { reversed } from '../reach/path-prediction.ts';
 import { groundUnder } from '../reach/stitch-grids.ts';
 import type { Consequences } from './consequences.ts';
-import { type Ground, type RadioPath, radioPath, stationAt, type Wanted } from './paths.ts';
+import { type Ground, type RadioPath, radioPath, stationAt } from './paths.ts';
+import type { Wanted } from './wanted-paths.ts';
 
 export interface GroundWish {
   readonly path: Wanted;

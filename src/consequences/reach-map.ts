@@ -9,7 +9,8 @@ import type { SweepSettings } from '../reach/loss-sweep.ts';
 import type { Position } from '../reach/position.ts';
 import { groundUnder } from '../reach/stitch-grids.ts';
 import type { Consequences } from './consequences.ts';
-import { type Ground, type PathEnd, radioPath, stationAt } from './paths.ts';
+import { type Ground, radioPath, stationAt } from './paths.ts';
+import type { PathEnd } from './wanted-paths.ts';
 
 export interface ReachMap {
   readonly grid: ElevationGrid;

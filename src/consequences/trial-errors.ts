@@ -2,7 +2,8 @@
 import type { Plan, Trial } from '../plan/model.ts';
 import { type TrialFit, trialFit } from '../reach/trial-fit.ts';
 import type { Consequences } from './consequences.ts';
-import { type Ground, type PathEnd, type RadioPath, radioPath } from './paths.ts';
+import { type Ground, type RadioPath, radioPath } from './paths.ts';
+import type { PathEnd } from './wanted-paths.ts';
 
 export interface TrialBesidePrediction {
   readonly trial: Trial;

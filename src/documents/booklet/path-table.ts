@@ -1,6 +1,7 @@
 /** The predicted paths as a table by where they start, with what was heard, and a picture of the ground under each. */
 import type { Consequences } from '../../consequences/consequences.ts';
-import type { PathEnd, RadioPath } from '../../consequences/paths.ts';
+import type { RadioPath } from '../../consequences/paths.ts';
+import type { PathEnd } from '../../consequences/wanted-paths.ts';
 import type { Plan } from '../../plan/model.ts';
 import { formatDistance } from '../../radio/format-quantity.ts';
 import { shortDate } from '../figures.ts';
