@@ -66,13 +66,19 @@ export function byId<Entry extends z.ZodType>(entry: Entry, what: string) {
   );
 }
 
+/** No typeface has them; on a terminal they colour or hide what stands beside, or turn digits about. */
+const seen = /^(?:[^\p{Cc}\u202A-\u202E\u2066-\u2069]|[\t\n\r])*$/u;
+
 export const line = (what: string) =>
   titled(
     z
       .string({ error: what })
       .trim()
       .min(1, { error: what })
-      .max(400, { error: `${what}, of at most 400 characters` }),
+      .max(400, { error: `${what}, of at most 400 characters` })
+      .refine((text) => seen.test(text), {
+        error: 'This text holds a control character, which can be neither seen nor printed.',
+      }),
     what,
   );
 

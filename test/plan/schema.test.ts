@@ -416,6 +416,11 @@ test.each([
     '`Ben` is not an id: a small letter, then small letters, digits and hyphens, 32 at most.',
   ],
   ['name: WX', 'name: 9', 'Expected a name; found the number 9.'],
+  [
+    'name: WX',
+    'name: "W\\e[31mX"',
+    'This text holds a control character, which can be neither seen nor printed.',
+  ],
 ])('instead of %j, %j is met with words', (piece, written, message) => {
   expect(onlySaid(slip(piece, written)).message).toBe(message);
 });
