@@ -5,6 +5,7 @@ import { reachMap } from '../consequences/reach-map.ts';
 import { reachChart } from '../documents/reach-chart.ts';
 import { Refusal } from '../findings/refusal.ts';
 import { rayFrame } from '../reach/rays.ts';
+import { sweepSight } from '../reach/sight-sweep.ts';
 import { chanceOf, verdictOf } from '../reach/verdict.ts';
 import { writeGeotiff } from '../reach/write-geotiff.ts';
 import type { ExitStatus } from './end-with.ts';
@@ -44,6 +45,10 @@ export async function reach(file: string, options: ReachOptions): Promise<ExitSt
   );
   if (!frame) throw new Refusal(`${grid.name} has no ground at the station.`);
   const lossDb = await sweep(grid, frame, settings);
+
+  const inSight = new Uint8Array(lossDb.length);
+  for (const half of ['north', 'south'] as const) sweepSight(grid, frame, settings, { inSight }, half);
+  const sightShare = inSight.reduce((seen, mark) => seen + (mark > 0 ? 1 : 0), 0) / inSight.length;
 
   const marginDb = lossDb.map((loss) => greatestLossDb - loss);
   const counts = { solid: 0, likely: 0, doubtful: 0, no: 0, unknown: 0 };
@@ -87,14 +92,14 @@ export async function reach(file: string, options: ReachOptions): Promise<ExitSt
   );
   if (options.json) {
     process.stdout.write(
-      `${JSON.stringify({ station: options.station, radio, slot, greatestLossDb, spreadDb, shares, files: [...files.keys()].map((each) => join(shown, each)) }, null, 2)}\n`,
+      `${JSON.stringify({ station: options.station, radio, slot, greatestLossDb, spreadDb, shares, inSight: sightShare, files: [...files.keys()].map((each) => join(shown, each)) }, null, 2)}\n`,
     );
   } else {
     const percent = Object.entries(shares)
       .filter(([, share]) => share > 0)
       .map(([verdict, share]) => `${verdict} ${(share * 100).toFixed(0)} %`);
     process.stdout.write(
-      `${title}, ${radio}, slot ${slot}: of ${grid.columns} by ${grid.rows} cells ${percent.join(', ')}.\n${[...files.keys()].map((each) => `  ${join(shown, each)}\n`).join('')}${caution}\n`,
+      `${title}, ${radio}, slot ${slot}: of ${grid.columns} by ${grid.rows} cells ${percent.join(', ')}; in line of sight ${(sightShare * 100).toFixed(0)} %.\n${[...files.keys()].map((each) => `  ${join(shown, each)}\n`).join('')}${caution}\n`,
     );
   }
   return 0;

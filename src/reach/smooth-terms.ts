@@ -99,7 +99,8 @@ function nearestPoint(c: number, m: number): number {
     const cubic = m * b * b;
     const step = ((cubic - linear) * b + c) / (3 * cubic - linear);
     b -= step;
-    if (Math.abs(step) < 1e-5) break;
+    // The clearance is flat there, and the next step would be of the order of the square of this one.
+    if (Math.abs(step) < 1e-3) break;
   }
   return Math.min(1, Math.max(-1, b));
 }

@@ -1,5 +1,5 @@
 /**
- * What the benchmark times: one process that reads an elevation grid, sweeps it from the cell in its middle on two threads, and writes a raster.
+ * What the benchmark times: one process that reads an elevation grid, sweeps it from the cell in its middle, and writes a raster.
  *
  *   node reach-process.mjs GRID.tif OUT.tif sight|loss RAYS-PER-CELL
  */
@@ -16,7 +16,7 @@ import { geotiffParts } from '../../src/reach/write-geotiff.ts';
 interface Task {
   readonly grid: ElevationGrid;
   readonly frame: RayFrame;
-  readonly samples: Float32Array | Uint8Array;
+  readonly lossDb: Float32Array;
   readonly share: 0 | 1;
 }
 
@@ -28,12 +28,9 @@ const settings = {
   earthRadiusKm: 8500,
 } as const;
 
-function sweepHalf({ grid, frame, samples, share }: Task): void {
-  for (const [fromRay, toRay] of raysOfShare(frame, share, 2)) {
-    if (samples instanceof Uint8Array)
-      sweepSight(grid, frame, settings, { inSight: samples }, fromRay, toRay);
-    else sweepLoss(grid, frame, settings, samples, fromRay, toRay);
-  }
+function sweepHalf({ grid, frame, lossDb, share }: Task): void {
+  for (const [fromRay, toRay] of raysOfShare(frame, share, 2))
+    sweepLoss(grid, frame, settings, lossDb, fromRay, toRay);
 }
 
 function readShared(path: string): Uint8Array {
@@ -51,25 +48,31 @@ function writeParts(path: string, parts: readonly Uint8Array[]): void {
   closeSync(file);
 }
 
-if (isMainThread) {
-  // The thread starts while the file is read.
-  const worker = new Worker(fileURLToPath(import.meta.url));
-  const [, , input = '', output = '', what = 'loss', rays = '1'] = process.argv;
-  const grid = await readGeotiff(readShared(input), input);
-  const cells = grid.rows * grid.columns;
-  const frame = rayFrame(grid, positionOf(grid, grid.rows >> 1, grid.columns >> 1), {
-    raysPerCell: Number(rays),
-  });
-  if (!frame) throw new Error('no ground in the middle');
-  const samples =
-    what === 'loss'
-      ? new Float32Array(new SharedArrayBuffer(4 * cells)).fill(Number.NaN)
-      : new Uint8Array(new SharedArrayBuffer(cells));
-  const task: Task = { grid, frame, samples, share: 0 };
+async function lossOnTwoThreads(grid: ElevationGrid, frame: RayFrame, worker: Worker): Promise<Float32Array> {
+  const lossDb = new Float32Array(new SharedArrayBuffer(4 * grid.rows * grid.columns)).fill(Number.NaN);
   const done = new Promise((resolve, reject) => worker.once('message', resolve).once('error', reject));
-  worker.postMessage({ ...task, share: 1 });
-  sweepHalf(task);
+  worker.postMessage({ grid, frame, lossDb, share: 1 } satisfies Task);
+  sweepHalf({ grid, frame, lossDb, share: 0 });
   await done;
+  return lossDb;
+}
+
+/** So quick that a second thread would not be up in time. */
+function sight(grid: ElevationGrid, frame: RayFrame): Uint8Array {
+  const inSight = new Uint8Array(grid.rows * grid.columns);
+  for (const half of ['north', 'south'] as const) sweepSight(grid, frame, settings, { inSight }, half);
+  return inSight;
+}
+
+if (isMainThread) {
+  const [, , input = '', output = '', what = 'loss', rays = '1'] = process.argv;
+  // The thread starts while the file is read.
+  const worker = what === 'loss' ? new Worker(fileURLToPath(import.meta.url)) : undefined;
+  const grid = await readGeotiff(readShared(input), input);
+  const station = positionOf(grid, grid.rows >> 1, grid.columns >> 1);
+  const frame = rayFrame(grid, station, { raysPerCell: Number(rays) });
+  if (!frame) throw new Error('no ground in the middle');
+  const samples = worker ? await lossOnTwoThreads(grid, frame, worker) : sight(grid, frame);
   writeParts(output, geotiffParts({ ...grid, samples, isPlain: true }));
   process.stdout.write(`${Math.round(process.resourceUsage().maxRSS / 1024)}\n`);
 } else {

@@ -15,7 +15,7 @@ import { join } from 'node:path';
 import { buildSync } from 'esbuild';
 import { fromArrayBuffer } from 'geotiff';
 import type { ElevationGrid } from '../../src/reach/grid.ts';
-import { rayCount, rayFrame } from '../../src/reach/rays.ts';
+import { rayFrame } from '../../src/reach/rays.ts';
 import { sweepSight } from '../../src/reach/sight-sweep.ts';
 
 let folder = '';
@@ -162,7 +162,7 @@ async function compareSight(): Promise<void> {
       cellAntennaM: tz,
       earthRadiusKm: gdalRadiusKm,
     } as const;
-    sweepSight(grid, frame, settings, { clearanceM }, 0, rayCount(frame));
+    for (const half of ['north', 'south'] as const) sweepSight(grid, frame, settings, { clearanceM }, half);
     const stationM = frame.groundM + oz;
     const tally = { swept: 0, brute: 0, gdal: 0, agree: 0, clearCut: 0, clearCutAgree: 0 };
     for (let cell = 0; cell < clearanceM.length; cell++) {

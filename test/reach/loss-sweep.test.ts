@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { diffractionLoss } from '../../src/reach/diffraction.ts';
 import { freeSpaceLossDb } from '../../src/reach/free-space.ts';
 import { loadGeodesy } from '../../src/reach/geodesy.ts';
-import { cellOf, type ElevationGrid, heightAt, positionOf } from '../../src/reach/grid.ts';
+import { cellOf, type ElevationGrid, positionOf } from '../../src/reach/grid.ts';
 import { type SweepSettings, sweepLoss } from '../../src/reach/loss-sweep.ts';
 import type { Position } from '../../src/reach/position.ts';
 import { type RayOptions, rayCount, rayFrame } from '../../src/reach/rays.ts';
-import { sweepSight } from '../../src/reach/sight-sweep.ts';
+import { profileTo, stations } from './sweep.fixture.ts';
 import { readHills } from './terrain.fixture.ts';
 
 const geodesy = await loadGeodesy();
@@ -17,30 +17,8 @@ function sweep(grid: ElevationGrid, station: Position, settings: SweepSettings, 
   const frame = rayFrame(grid, station, options);
   if (!frame) throw new Error('no ground under the station');
   const lossDb = new Float32Array(grid.columns * grid.rows).fill(Number.NaN);
-  const clearanceM = new Float32Array(lossDb.length).fill(Number.NaN);
   sweepLoss(grid, frame, settings, lossDb, 0, rayCount(frame));
-  sweepSight(grid, frame, settings, { clearanceM }, 0, rayCount(frame));
-  return { frame, lossDb, clearanceM };
-}
-
-/**
- * The ground on the geodesic to one cell, sampled where it crosses the rows or columns between (whichever it is steeper to), as a sweep does.
- * Samples nearer to the station than half a cell are left out.
- */
-function profileTo(grid: ElevationGrid, station: Position, row: number, column: number) {
-  const { row: stationRow, column: stationColumn } = cellOf(grid, station);
-  const [down, right] = [row - stationRow, column - stationColumn];
-  const isAlongColumns = Math.abs(right) >= Math.abs(down);
-  const [start, end] = isAlongColumns ? [stationColumn, column] : [stationRow, row];
-  const length = Math.abs(end - start);
-  const first = end > start ? Math.ceil(start + 0.5) - start : start - Math.floor(start - 0.5);
-  const shares = [0];
-  for (let cells = first; cells < length - 1e-9; cells++) shares.push(cells / length);
-  shares.push(1);
-  const cell = positionOf(grid, row, column);
-  const km = geodesy.line(station, cell).distanceM / 1000;
-  const heightsM = geodesy.along(station, cell, shares).map((place) => heightAt(grid, place) ?? Number.NaN);
-  return { distancesKm: shares.map((share) => share * km), heightsM };
+  return { frame, lossDb };
 }
 
 /** A generator of the same numbers each time (Lehmer's, multiplier 48271). */
@@ -51,23 +29,6 @@ function numbers(seed: number): () => number {
     return state / 2_147_483_647;
   };
 }
-
-const stations = [
-  {
-    name: 'a repeater on a ridge',
-    at: { latitudeDeg: 36.6042, longitudeDeg: -84.2083 },
-    stationAntennaM: 12,
-    cellAntennaM: 1.5,
-    frequencyHz: 146e6,
-  },
-  {
-    name: 'a hand-held in a valley',
-    at: { latitudeDeg: 36.55, longitudeDeg: -84.3 },
-    stationAntennaM: 1.5,
-    cellAntennaM: 1.5,
-    frequencyHz: 446e6,
-  },
-] as const;
 
 describe('the loss to every cell', () => {
   it.each(stations)(
@@ -164,82 +125,5 @@ describe('the loss to every cell', () => {
     }
     expect(farthest).toBeGreaterThan(4900);
     expect(farthest).toBeLessThan(5100);
-  });
-});
-
-describe('what is in sight', () => {
-  it.each(stations)(
-    'from $name agrees with the straight line to each cell, sampled cell by cell',
-    ({ at, ...heights }) => {
-      const settings = { ...heights, polarization: 'vertical', earthRadiusKm: radiusKm } as const;
-      const { clearanceM, frame } = sweep(hills, at, settings);
-      const startM = frame.groundM + settings.stationAntennaM;
-      let agreeing = 0;
-      let compared = 0;
-      let clearCut = 0;
-      let clearCutAgreeing = 0;
-      for (let row = 0; row < hills.rows; row += 3) {
-        for (let column = row % 4; column < hills.columns; column += 4) {
-          const { distancesKm, heightsM } = profileTo(hills, at, row, column);
-          const last = distancesKm.length - 1;
-          if (last < 2) continue;
-          const km = distancesKm[last] ?? 0;
-          const endM = (heightsM[last] ?? 0) + settings.cellAntennaM;
-          let slack = Number.POSITIVE_INFINITY;
-          for (let index = 1; index < last; index++) {
-            const x = distancesKm[index] ?? 0;
-            slack = Math.min(
-              slack,
-              startM + ((endM - startM) * x) / km - (500 * x * (km - x)) / radiusKm - (heightsM[index] ?? 0),
-            );
-          }
-          const isAgreed = slack >= 0 === (clearanceM[row * hills.columns + column] ?? 0) >= 0;
-          compared++;
-          if (isAgreed) agreeing++;
-          if (Math.abs(slack) >= 5) {
-            clearCut++;
-            if (isAgreed) clearCutAgreeing++;
-          }
-        }
-      }
-      expect(agreeing / compared).toBeGreaterThan(0.995);
-      expect(clearCutAgreeing / clearCut).toBeGreaterThan(0.999);
-    },
-  );
-
-  it('behind a wall on a plain is what geometry says', () => {
-    // A plain at 100 m on the equator, a wall of 130 m ten cells east of the station; three-second cells of 92.77 m.
-    const columns = 201;
-    const heightsM = Float32Array.from({ length: columns * columns }, (_, index) =>
-      index % columns === 110 ? 130 : 100,
-    );
-    const grid: ElevationGrid = {
-      name: 'plain',
-      columns,
-      rows: columns,
-      northDeg: 0.0833333333,
-      westDeg: 0,
-      stepNorthDeg: 1 / 1200,
-      stepEastDeg: 1 / 1200,
-      heightsM,
-    };
-    const station = positionOf(grid, 100, 100);
-    const settings = {
-      frequencyHz: 146e6,
-      polarization: 'vertical',
-      stationAntennaM: 10,
-      cellAntennaM: 1.5,
-      earthRadiusKm: radiusKm,
-    } as const;
-    const { clearanceM } = sweep(grid, station, settings);
-    const cellKm = (6_378_137 * Math.PI) / 180 / 1200 / 1000;
-    for (const cells of [15, 30, 60]) {
-      // The grazing line rises 20 m in ten cells, the earth falls away by 500 x² / a.
-      const wallSlope = (130 - (500 * (10 * cellKm) ** 2) / radiusKm - 110) / (10 * cellKm);
-      const lacks = 110 + wallSlope * cells * cellKm - (101.5 - (500 * (cells * cellKm) ** 2) / radiusKm);
-      expect(clearanceM[100 * columns + 100 + cells]).toBeCloseTo(-lacks, 2);
-    }
-    expect(clearanceM[100 * columns + 105]).toBeGreaterThan(0);
-    expect(clearanceM[100 * columns + 40]).toBeGreaterThan(0);
   });
 });
