@@ -89,6 +89,8 @@ export interface CheckInData {
   readonly lasts: string;
   readonly listen: boolean;
   readonly control: boolean;
+  /** Others take their turn at it. */
+  readonly turns: boolean;
 }
 
 export interface ChannelData {
@@ -317,6 +319,7 @@ export function checkInOf(plan: Plan, checkIn: CheckIn, control: boolean, words:
     lasts: span(checkIn.lastsMin),
     listen: checkIn.listen,
     control,
+    turns: checkIn.control.length > 1,
   };
 }
 

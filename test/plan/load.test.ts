@@ -212,3 +212,11 @@ describe('whatever is read', () => {
     );
   });
 });
+
+test('the demo plan uses every section of the language', () => {
+  const schema: { properties: Record<string, unknown> } = JSON.parse(
+    readFileSync(new URL('../../src/plan/plan.schema.json', import.meta.url), 'utf8'),
+  );
+  const used = [...demo.matchAll(/^([a-z-]+):/gm)].map(([, section]) => section);
+  expect(used.toSorted()).toEqual(Object.keys(schema.properties).toSorted());
+});

@@ -19,6 +19,7 @@ export interface RollCall {
   readonly lasts: string;
   /** Net control in the order of their turns. */
   readonly control: string;
+  readonly turns: boolean;
   readonly open: string;
   readonly urgent: string;
   readonly roll: readonly { readonly name: string; readonly calls: string }[];
@@ -61,6 +62,7 @@ export function rollCalls(
         channel,
         lasts,
         control: checkIn.control.map(name).join(', '),
+        turns: checkIn.control.length > 1,
         open: words.script.open(plan.title, checkIn.name, `${slot} ${channel}`),
         urgent: words.script.urgent,
         roll: consequences.membersOf(checkIn.who).flatMap((id) => {
