@@ -11,6 +11,7 @@ import type { PrintFlaw } from '../documents/printer.ts';
 import type { Finding } from '../findings/finding.ts';
 import { printFindings } from '../findings/print-findings.ts';
 import { Refusal } from '../findings/refusal.ts';
+import type { SourceText } from '../findings/source-text.ts';
 import { type Examined, examine } from '../pipeline.ts';
 import { languageFindings } from '../plan/language-findings.ts';
 import type { ExitStatus } from './end-with.ts';
@@ -52,7 +53,9 @@ export async function build(path: string, options: BuildOptions): Promise<ExitSt
   if (flaws.length > 0)
     return refuseToBuild(
       examined,
-      flaws.map((flaw) => flawFinding(flaw, examined)),
+      [...new Map(flaws.map((flaw) => [flaw.letter ?? flaw, flaw])).values()].map((flaw) =>
+        flawFinding(flaw, examined),
+      ),
       options,
     );
 
@@ -92,17 +95,28 @@ async function refuseToBuild(
   return 1;
 }
 
-function flawFinding({ kind, at, message, suggestion }: PrintFlaw, { loaded }: Examined): Finding {
+function flawFinding({ kind, at, message, suggestion, letter }: PrintFlaw, { loaded }: Examined): Finding {
   const rule = languageFindings.find(({ id }) => id === `print/${kind}`)?.id ?? `print/${kind}`;
   return {
     rule,
     severity: 'error',
     basis: 'practice',
     message,
-    path: at,
-    place: loaded.placeOf(at, 'key'),
+    // Words come from anywhere in the plan, and only the letter itself says from where.
+    ...(letterAt(letter, loaded.text) ?? { path: at, place: loaded.placeOf(at, 'key') }),
     ...(suggestion !== undefined && { suggestion }),
   };
+}
+
+/** Where the plan first has a letter outside a comment; undefined where it has it in another spelling only. */
+function letterAt(
+  letter: string | undefined,
+  source: SourceText,
+): Pick<Finding, 'path' | 'place'> | undefined {
+  if (letter === undefined) return undefined;
+  const bare = source.text.replace(/^\s*#.*$/gm, (comment) => ' '.repeat(comment.length));
+  const at = bare.indexOf(letter);
+  return at === -1 ? undefined : { path: [], place: source.placeAt(at, at + letter.length) };
 }
 
 export function fontBytes(): FontBytes {

@@ -22,6 +22,8 @@ export interface PrintFlaw {
   readonly at: PlanPath;
   readonly message: string;
   readonly suggestion?: string;
+  /** The character that no typeface has. */
+  readonly letter?: string;
 }
 
 export interface Printed {
@@ -69,6 +71,7 @@ function flawsOf(plan: Plan, laid: LaidOut, at: PlanPath): PrintFlaw[] {
     ...laid.missing.map(({ character, text }) => ({
       kind: 'no-letter-for' as const,
       at,
+      letter: character,
       message: `No typeface here has the character ${character} (U+${character.codePointAt(0)?.toString(16).toUpperCase().padStart(4, '0')}) of "${text}".`,
     })),
   ];
