@@ -19,15 +19,16 @@ export function overLimit(
       const askedW = typeof written === 'string' ? radio.powersW.get(written) : written;
       const use = askedW === undefined ? undefined : consequences.use(id, radio.id, slot);
       if (askedW === undefined || use?.may !== 'transmit' || !on) continue;
+      const frequencyHz = on.transmitHz ?? on.receiveHz;
       const limit = use.limits.find(({ maxW, measure }) =>
-        isOver(radiatedW(askedW, radio.antenna, measure), maxW),
+        isOver(radiatedW(askedW, radio.antenna, measure, frequencyHz), maxW),
       );
       if (!limit) continue;
-      const sent = powerWords(radiatedW(askedW, radio.antenna, limit.measure), limit.measure);
+      const sent = powerWords(radiatedW(askedW, radio.antenna, limit.measure, frequencyHz), limit.measure);
       const how = limit.measure === 'output' ? '' : `, ${sent} with the antenna of ${radio.name}`;
       const setting = typeof written === 'string' ? `${written} ` : '';
       return {
-        message: `Power ${setting}is ${powerWords(askedW, 'output')}${how}; the rules allow ${powerWords(limit.maxW, limit.measure)} at ${formatFrequency(on.transmitHz ?? on.receiveHz)} MHz.`,
+        message: `Power ${setting}is ${powerWords(askedW, 'output')}${how}; the rules allow ${powerWords(limit.maxW, limit.measure)} at ${formatFrequency(frequencyHz)} MHz.`,
         ...(typeof written === 'number' &&
           limit.measure === 'output' && { suggestion: powerWords(limit.maxW, 'output') }),
         source: sourceOf(law, limit),

@@ -5,12 +5,13 @@
  * The cautious case throughout: the greatest power the plan lets it use, the key held down all the time the
  * averaging counts, the main beam, ground reflection. A station on several bands stands once for each band.
  */
-import type { Antenna, Plan, Radio } from '../plan/model.ts';
+import type { Antenna, Mode, Plan, Radio } from '../plan/model.ts';
 import { antennaSituation } from '../reach/antenna-situation.ts';
-import { type ExposureAnswer, exposure } from '../reach/exposure.ts';
+import { dutyFactors, type ExposureAnswer, exposure } from '../reach/exposure.ts';
 import type { Law } from '../regulations/law.ts';
 import type { ChannelParticulars } from './channel-particulars.ts';
 import type { Consequences } from './consequences.ts';
+import { feedLossDb } from './feed-loss.ts';
 import { memberKinds } from './member-kinds.ts';
 
 export interface ExposureRow {
@@ -51,9 +52,9 @@ export function exposuresOf(
         carried,
         powerW,
         gainDbi,
-        feedLossDb: antenna.feedLossDb ?? 0,
+        feedLossDb: feedLossDb(antenna, frequencyHz),
         frequencyHz,
-        dutyFactor: on.mode === 'ssb' ? 0.5 : on.mode === 'cw' ? 0.4 : 1,
+        dutyFactor: dutyFactors[dutyOf(on.mode)],
       },
       law.country.exposure,
     );
@@ -98,6 +99,18 @@ export function exposuresOf(
     }
   }
   return worstOfEachBand(rows);
+}
+
+/** Speech with heavy processing is the cautious case of single sideband; AM has a carrier all the time. */
+function dutyOf(mode: Mode): keyof typeof dutyFactors {
+  const duties = {
+    fm: 'fm voice',
+    packet: 'data',
+    am: 'carrier',
+    ssb: 'ssb voice with heavy processing',
+    cw: 'cw',
+  } as const;
+  return duties[mode];
 }
 
 /** Of a station's channels in one band only the one that asks for the greatest distance. */

@@ -14,6 +14,7 @@ import { type PathPrediction, type PathStation, predictPath, reversed } from '..
 import { type Profile, profileOverTerrain, typedProfile } from '../reach/profile.ts';
 import type { ChannelParticulars } from './channel-particulars.ts';
 import type { Consequences } from './consequences.ts';
+import { feedLossDb } from './feed-loss.ts';
 import { type PathEnd, type Wanted, wantedPaths } from './wanted-paths.ts';
 
 /** The ground and the globe, as loaded from outside. */
@@ -165,6 +166,7 @@ function aerial(
   on: ChannelParticulars,
 ): Pick<PathStation, 'antenna' | 'feedLossDb'> {
   const { gainDbi, heightM, counterpoise } = antenna;
+  const frequencyHz = on.transmitHz ?? on.receiveHz;
   const situation = antennaSituation(
     {
       carried: antenna.carried ?? usually,
@@ -172,9 +174,9 @@ function aerial(
       ...(heightM !== undefined && { heightM }),
       ...(counterpoise !== undefined && { counterpoise }),
     },
-    on.transmitHz ?? on.receiveHz,
+    frequencyHz,
   );
-  return { antenna: situation, feedLossDb: antenna.feedLossDb ?? 0 };
+  return { antenna: situation, feedLossDb: feedLossDb(antenna, frequencyHz) };
 }
 
 /** Trials of the same way with the same kind of radio; a trial that names no radio or channel counts for all. */

@@ -10,6 +10,7 @@ import { type Law, serviceById, sourceOf } from '../regulations/law.ts';
 import { mayTransmit, type TransmitRefusal } from '../regulations/may-transmit.ts';
 import { powerLimits } from '../regulations/power-limit.ts';
 import type { ChannelParticulars } from './channel-particulars.ts';
+import { feedLossDb } from './feed-loss.ts';
 import { type MisfitCode, radioFit } from './radio-fit.ts';
 
 export type May = 'transmit' | 'listen only' | 'not held';
@@ -172,7 +173,10 @@ function settingFor(
     .toSorted((a, b) => b.powerW - a.powerW);
   const wanted = on.channel.power;
   const lawful = settings.filter(({ powerW }) =>
-    limits.every((row) => radiatedW(powerW, radio.antenna, row.measure) <= row.maxW * tolerance),
+    limits.every(
+      (row) =>
+        radiatedW(powerW, radio.antenna, row.measure, on.transmitHz ?? on.receiveHz) <= row.maxW * tolerance,
+    ),
   );
   if (wanted === undefined) return lawful[0];
   return typeof wanted === 'string'
@@ -187,8 +191,13 @@ const tolerance = 1.025;
  * Power as a limit reckons it. ERP is the output times the antenna's gain over a half-wave dipole, less what
  * the feed loses (47 CFR 2.1 and 95.303; RR No. 1.162); an antenna of unknown gain counts as a dipole.
  */
-export function radiatedW(outputW: number, antenna: Antenna, measure: PowerRow['measure']): number {
+export function radiatedW(
+  outputW: number,
+  antenna: Antenna,
+  measure: PowerRow['measure'],
+  frequencyHz: number,
+): number {
   if (measure === 'output') return outputW;
-  const gainDbi = (antenna.gainDbi ?? 2.15) - (antenna.feedLossDb ?? 0);
+  const gainDbi = (antenna.gainDbi ?? 2.15) - feedLossDb(antenna, frequencyHz);
   return outputW * 10 ** ((measure === 'erp' ? gainDbi - 2.15 : gainDbi) / 10);
 }

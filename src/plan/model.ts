@@ -6,6 +6,7 @@
  * collide with a property of an object. Ids are not yet known to lead anywhere: that is for the checks.
  */
 import type { Tone } from '../radio/tone.ts';
+import type { FeedLine } from '../reach/feed-line.ts';
 
 export interface Plan {
   readonly title: string;
@@ -80,7 +81,9 @@ export interface Antenna {
   readonly carried?: Carried;
   /** A hand-held with a counterpoise wire hung below it, or a mobile on a metal roof. */
   readonly counterpoise?: boolean;
+  /** Stated outright; else it follows from the feed line. */
   readonly feedLossDb?: number;
+  readonly feed?: { readonly line: FeedLine; readonly lengthM: number };
 }
 
 export type Carried = 'hand' | 'chest' | 'belt' | 'vehicle' | 'mast';

@@ -9,7 +9,3 @@ export async function findingsOf(piece: string): Promise<readonly Finding[]> {
   if (!whole) throw new Error(findings.map(({ message }) => message).join('\n'));
   return findings;
 }
-
-export async function rulesOf(piece: string): Promise<readonly string[]> {
-  return (await findingsOf(piece)).map(({ rule, path }) => `${rule} @${path.join('.')}`);
-}

@@ -150,9 +150,14 @@ describe('the power setting is the highest within the law', () => {
 });
 
 test('ERP is output times gain over a dipole, less the feed (47 CFR 2.1): 10 W, 6 dBd, 3 dB lost, is 20 W', () => {
-  expect(radiatedW(10, { gainDbi: 8.15, feedLossDb: 3 }, 'erp')).toBeCloseTo(19.95, 2);
-  expect(radiatedW(10, { gainDbi: 2.15 }, 'erp')).toBeCloseTo(10, 9);
+  expect(radiatedW(10, { gainDbi: 8.15, feedLossDb: 3 }, 'erp', 146e6)).toBeCloseTo(19.95, 2);
+  expect(radiatedW(10, { gainDbi: 2.15 }, 'erp', 146e6)).toBeCloseTo(10, 9);
   // EIRP = 1.64 × ERP: the dipole's gain, 2.15 dB.
-  expect(radiatedW(10, { gainDbi: 2.15 }, 'eirp')).toBeCloseTo(16.4, 1);
-  expect(radiatedW(10, { gainDbi: 9 }, 'output')).toBe(10);
+  expect(radiatedW(10, { gainDbi: 2.15 }, 'eirp', 146e6)).toBeCloseTo(16.4, 1);
+  expect(radiatedW(10, { gainDbi: 9 }, 'output', 146e6)).toBe(10);
+  // 30 m of RG-213 lose 2.64 dB at 146 MHz (8.8 dB a hundred metres), connectors apart.
+  const line = { gainDbi: 2.15, feed: { line: 'rg-213', lengthM: 30 } } as const;
+  const lossDb = -10 * Math.log10(radiatedW(10, line, 'erp', 146e6) / 10);
+  expect(lossDb).toBeGreaterThan(2.64);
+  expect(lossDb).toBeLessThan(3.3);
 });

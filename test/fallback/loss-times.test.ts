@@ -2,17 +2,15 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type Dependence, lossTimes } from '../../src/fallback/loss-times.ts';
 
-const things = fc
-  .integer({ min: 1, max: 9 })
-  .chain((size) =>
-    fc.array(
-      fc.record({
-        dependsOn: fc.array(fc.nat(size - 1), { maxLength: 3 }),
-        backupMin: fc.constantFrom(0, 30, 60, 720),
-      }),
-      { minLength: size, maxLength: size },
-    ),
-  );
+const things = fc.integer({ min: 1, max: 9 }).chain((size) =>
+  fc.array(
+    fc.record({
+      dependsOn: fc.array(fc.nat(size - 1), { maxLength: 3 }),
+      backupMin: fc.constantFrom(0, 30, 60, 720),
+    }),
+    { minLength: size, maxLength: size },
+  ),
+);
 
 // Oracle: let each thing be lost at the first loss among what it depends on plus its backup, over and over until
 // nothing moves (Bellman and Ford).

@@ -89,7 +89,7 @@ repeaters:
 
 packet:
   mailboxes:
-    home: { name: Home mailbox, call: kx4xaa-10, place: base, channel: 19, power: 25 W, antenna: { gain: 3 dBd }, sensitivity: -120 dBm, depends-on: [feeder], backup: 24 h }
+    home: { name: Home mailbox, call: kx4xaa-10, place: base, channel: 19, power: 25 W, antenna: { gain: 3 dBd, feed: rg-213, feed-length: 20 m }, sensitivity: -120 dBm, depends-on: [feeder], backup: 24 h }
   digipeaters:
     ridge: { call: KX4XRG-3, channel: 19 }
   routes:

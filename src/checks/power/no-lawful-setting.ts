@@ -73,9 +73,10 @@ function mayBeTooStrong(
   limitsOf: (on: ChannelParticulars, station: StationKind) => readonly PowerRow[],
 ): boolean {
   if (on.transmitHz === undefined || radio.powersW.size === 0 || !radioFit(radio, on).transmits) return false;
+  const { transmitHz } = on;
   const lowestW = Math.min(...radio.powersW.values());
   return limitsOf(on, stationKind(radio.antenna)).some(
-    ({ maxW, measure }) => radiatedW(lowestW, radio.antenna, measure) > maxW,
+    ({ maxW, measure }) => radiatedW(lowestW, radio.antenna, measure, transmitHz) > maxW,
   );
 }
 

@@ -42,13 +42,13 @@ repeaters:
         ...(on.modulation && { modulation: on.modulation }),
         ...(highest !== undefined && { licenceClass: highest }),
         ...(place && { at: [place.at.latitudeDeg, place.at.longitudeDeg] as const }),
-      }).find(({ maxW, measure }) => isOver(radiatedW(powerW, antenna, measure), maxW));
+      }).find(({ maxW, measure }) => isOver(radiatedW(powerW, antenna, measure, frequencyHz), maxW));
       if (!limit) continue;
       const section =
         signal.part === 'packet station'
           ? ['packet', signal.digipeater ? 'digipeaters' : 'mailboxes']
           : ['repeaters'];
-      const sent = powerWords(radiatedW(powerW, antenna, limit.measure), limit.measure);
+      const sent = powerWords(radiatedW(powerW, antenna, limit.measure, frequencyHz), limit.measure);
       const how = limit.measure === 'output' ? '' : `, ${sent} with its antenna`;
       const where = limit.note === undefined ? '' : ` (${limit.note})`;
       yield {

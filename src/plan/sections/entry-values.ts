@@ -1,5 +1,6 @@
 /** Values and small entries that several sections of the plan language share. */
 import * as z from 'zod';
+import { feedLines } from '../../reach/feed-line.ts';
 import { entry } from '../entry.ts';
 import type { Antenna } from '../model.ts';
 import {
@@ -10,6 +11,7 @@ import {
   oneOf,
   quantity,
   reference,
+  report,
   trueOrFalse,
   wholeNumber,
 } from '../written.ts';
@@ -51,16 +53,29 @@ export const antenna = keyed(
       .describe('A wire hung below a hand-held, or a metal roof under a whip.')
       .optional(),
     'feed-loss': quantity('loss', 'a loss, such as 1.5 dB')
-      .describe('Lost between the radio and the antenna.')
+      .describe('Lost between the radio and the antenna; in place of a feed line.')
       .optional(),
+    feed: oneOf(feedLines)
+      .describe('The line between the radio and the antenna, from which its loss follows.')
+      .optional(),
+    'feed-length': length('a length, such as 20 m').describe('Length of that line.').optional(),
   },
-  'an antenna: gain, height, carried, counterpoise, feed-loss',
-).transform((a) =>
-  entry<Antenna>({
+  'an antenna: gain, height, carried, counterpoise, feed-loss, or feed and feed-length',
+).transform((a, context) => {
+  const [line, lengthM] = [a.feed, a['feed-length']];
+  if (line !== undefined && a['feed-loss'] !== undefined)
+    report(
+      context,
+      'An antenna has a feed-loss or a feed line, not both: one of them could contradict the other.',
+    );
+  else if ((line === undefined) !== (lengthM === undefined))
+    report(context, 'A feed line is a kind and a length: `feed` and `feed-length` go together.');
+  return entry<Antenna>({
     gainDbi: a.gain,
     heightM: a.height,
     carried: a.carried,
     counterpoise: a.counterpoise,
     feedLossDb: a['feed-loss'],
-  }),
-);
+    feed: line !== undefined && lengthM !== undefined ? { line, lengthM } : undefined,
+  });
+});
