@@ -67,7 +67,12 @@ function inWords(error: YAMLError, text: string): YamlComplaint {
   }
   switch (error.code) {
     case 'BAD_INDENT':
-      return { ...place, message: 'This line is indented differently from the lines it belongs with.' };
+      return (
+        cutOffAbove(text, from) ?? {
+          ...place,
+          message: 'This line is indented differently from the lines it belongs with.',
+        }
+      );
     case 'BLOCK_IN_FLOW':
       return { ...place, message: secondColon, suggestion: quoteIt };
     case 'BLOCK_AS_IMPLICIT_KEY':
@@ -122,6 +127,25 @@ function deeperLineBelow(text: string, offset: number): { from: number; to: numb
 
 function isIndentedWithTab(text: string, offset: number): boolean {
   return /^ *\t\s*[^\s#]/.test(text.slice(startOfLine(text, offset), endOfLine(text, offset)));
+}
+
+/** A number sign on the last line written above, where it hides the bracket that would close an entry. */
+function cutOffAbove(text: string, offset: number): YamlComplaint | undefined {
+  const written = text.slice(0, startOfLine(text, offset)).trimEnd().length;
+  const start = startOfLine(text, written);
+  const above = text.slice(start, endOfLine(text, start));
+  const sign = /\s#(?=\S)/.exec(above);
+  if (sign === null) return undefined;
+  const open = (part: string) => (part.match(/[{[]/g)?.length ?? 0) - (part.match(/[}\]]/g)?.length ?? 0);
+  const hides = open(above.slice(0, sign.index)) > 0 && open(above.slice(sign.index)) < 0;
+  return hides
+    ? {
+        message:
+          'A number sign after a space begins a comment, which hides the bracket at the end of this line: text with one needs quotes.',
+        from: start + sign.index + 1,
+        to: start + above.trimEnd().length,
+      }
+    : undefined;
 }
 
 function startOfLine(text: string, offset: number): number {

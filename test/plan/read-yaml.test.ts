@@ -146,6 +146,12 @@ describe('slips of writing are said once, where they were made', () => {
     expect(found.marked).toBe('revision: 12');
   });
 
+  test('a number sign that hides the bracket of its entry', () => {
+    const found = onlySaid(slip('name: Slate Ford,', 'name: Ford #2,'));
+    expect(found.message).toMatch(/^A number sign after a space begins a comment, which hides the bracket/);
+    expect(found.marked).toMatch(/^#2,.*\}$/);
+  });
+
   test('a line set too far out', () => {
     expect(onlySaid(slip('  revision: 12', ' revision: 12')).message).toMatch(/indented differently/);
     expect(places(slip('  revision: 12', ' revision: 12'))).toEqual(['6:1']);

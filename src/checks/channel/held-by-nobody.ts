@@ -24,18 +24,23 @@ channels:
   5: { name: WX, listen: 162.550, use: Weather broadcast }`,
   *check(context) {
     const { plan, consequences } = context;
-    const equipped = [...plan.members.values()].some(({ radios }) =>
-      radios.some((id) => plan.radios.has(id)),
+    const carried = [...new Set([...plan.members.values()].flatMap(({ radios }) => radios))].flatMap(
+      (id) => plan.radios.get(id) ?? [],
     );
-    if (!equipped) return;
+    if (carried.length === 0) return;
     const held = new Set([...plan.radios.keys()].flatMap((radio) => consequences.slotsOf(radio)));
     // A channel that somebody needs is found with what their radio lacks.
     const found = new Set([...refusedSlots(context), ...shortfalls(context).map(({ on }) => on.slot)]);
     for (const { slot, name, receiveHz } of consequences.channels.values()) {
       if (found.has(slot) || held.has(slot)) continue;
+      const numbered = carried.some(({ memories }) =>
+        memories.some(({ from, to }) => from <= slot && slot <= to),
+      );
       yield {
         at: ['channels', slot],
-        message: `No radio of any member can hold slot ${slot}, ${name}, at ${formatFrequency(receiveHz)} MHz.`,
+        message: numbered
+          ? `No radio of any member can hold slot ${slot}, ${name}, at ${formatFrequency(receiveHz)} MHz.`
+          : `No radio of any member has a slot ${slot}, which ${name} is to go into.`,
       };
     }
   },
