@@ -23,3 +23,16 @@ test('what a build has found is shown by the command it names', () => {
   const { out } = readback(['check', '--paths', '--json', demo]);
   expect(JSON.parse(out).findings).toHaveLength(count);
 });
+
+test('cards with a code on the back are built, on each size that has room for it', () => {
+  const text = readback(['new', '-']).out;
+  for (const size of ['a7', 'index']) {
+    const folder = emptyFolder();
+    const file = join(folder, 'plan.yaml');
+    writeFileSync(file, text.replace('size: id-1', `size: ${size}, qr: true`));
+    const { status, err } = readback(['build', file, '--out', join(folder, 'out')]);
+    expect(err).not.toMatch(/^error:|is not a function/m);
+    expect(status).toBe(0);
+    expect(existsSync(join(folder, 'out', 'cards.pdf'))).toBe(true);
+  }
+});

@@ -13,8 +13,9 @@ const quietModules = 4;
 
 /** @throws Error if the text is too long for any QR code */
 export async function qrScene(text: string, alt: string, moduleMm = plainModuleMm): Promise<Scene> {
-  const { default: encode } = await import('qr');
-  const matrix = encode(text, 'raw', { ecc: 'medium', border: quietModules });
+  // By its name: the compiled program requires packages, and required so an ESM one has its default a step further down.
+  const { encodeQR } = await import('qr');
+  const matrix = encodeQR(text, 'raw', { ecc: 'medium', border: quietModules });
   const sideMm = matrix.length * moduleMm;
   const shapes: Shape[] = [];
   matrix.forEach((row, y) => {
