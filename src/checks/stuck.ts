@@ -55,8 +55,6 @@ function* find(context: RuleContext): Generator<Stuck> {
       const { misfits } = radioFit(radio, on);
       if (misfits.length === 0 || !misfits.every(({ code }) => settable.includes(code))) continue;
       if (refused.has(on.slot)) continue;
-      if (on.transmitHz !== undefined && !on.services.some((service) => radio.certified.includes(service)))
-        continue;
       const holders = holding.flatMap((kind) => {
         const [{ id }] = kind;
         const may = consequences.best(id, on.slot)?.may;

@@ -4,7 +4,7 @@
  * Members read theirs out at a check-in; one wrong answer finds the stale card. So it must change whenever
  * anything changes that a card, a worksheet or a calendar rests on, and must not change with spacing,
  * comments or the order of keys, nor when a trial is logged, a finding accepted, a note for the booklet
- * reworded or an elevation file renamed: those would make every card in the group stale for nothing.
+ * reworded, an elevation file renamed or a printer measured: those would make every card in the group stale for nothing.
  *
  * Letters and digits that are taken for one another on a wet card (B 8, I 1, O Q 0, S 5, Z 2) are left out,
  * 20 letters and 8 digits remaining: 25 600 codes, so that a stale card passes by chance once in 25 600.
@@ -19,7 +19,9 @@ const digits = '23456789';
 const apart: ReadonlySet<string> = new Set(['notes', 'record', 'reviewBy', 'terrain', 'trials', 'accepted']);
 
 export function planCheck(plan: Plan): string {
-  const meaning = Object.fromEntries(Object.entries(plan).filter(([key]) => !apart.has(key)));
+  const parts = Object.entries(plan).filter(([key]) => !apart.has(key));
+  // How cards are printed is no part of what they say: a printer that is measured anew leaves every card good.
+  const meaning = { ...Object.fromEntries(parts), cards: { notes: plan.cards.notes } };
   const hash = createHash('sha256').update(canonical(meaning)).digest();
   let number = hash.readUIntBE(0, 6);
   let code = '';

@@ -24,3 +24,12 @@ test.each([
 ])('%s was most likely meant for %s', (written, meant) => {
   expect(nearestZone(written)).toBe(meant);
 });
+
+test('what people call a zone is understood, and no zone of another continent is proposed for it', () => {
+  expect(nearestZone('Eastern')).toBe('America/New_York');
+  expect(nearestZone('Pacific Time')).toBe('America/Los_Angeles');
+  expect(nearestZone('GMT')).toBe('Europe/London');
+  expect(nearestZone('New York')).toBe('America/New_York');
+  expect(nearestZone('Americas/New_York')).toBe('America/New_York');
+  expect(nearestZone('Eastland')).toBeUndefined();
+});

@@ -115,3 +115,19 @@ describe('changes', () => {
     expect(same).toBe(0);
   });
 });
+
+test('how cards are printed leaves the code as it is; what stands on them does not', () => {
+  const codeWith = (cards: string) => {
+    const { plan } = load(
+      everyKey.replace(/^cards:[\s\S]*?(?=^\S|$(?![\s\S]))/m, `cards: ${cards}\n`),
+      'plan.yaml',
+    );
+    return plan && planCheck(plan);
+  };
+  const plain = codeWith('{ size: id-1, sheet: letter, flip: long-edge, notes: [Stay calm] }');
+  expect(plain).toBeDefined();
+  expect(
+    codeWith('{ size: a6, sheet: a4, flip: short-edge, back-shift: [1, -0.5], notes: [Stay calm] }'),
+  ).toBe(plain);
+  expect(codeWith('{ size: id-1, sheet: letter, flip: long-edge, notes: [Keep calm] }')).not.toBe(plain);
+});
