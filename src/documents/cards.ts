@@ -96,6 +96,8 @@ export interface CheckInData {
 export interface ChannelData {
   readonly slot: number;
   readonly name: string;
+  /** Stands on one line, so that a figure in the name is not read as one in the table. */
+  readonly short: boolean;
   readonly receive: string;
   readonly shift: string;
   readonly tone: string;
@@ -296,9 +298,13 @@ export function rungOf(plan: Plan, rung: Rung, words: Words): Omit<RungData, 'tr
   return { grade, channel: channelName(plan, rung.channel), act: acts.join(', '), within };
 }
 
-/** A name as long as radios show one is kept whole; a longer one may be broken. */
 function firstCall(channel: RungData['channel']): CardData['first'] {
-  return channel === null ? null : { ...channel, short: channel.name.length <= 8 };
+  return channel === null ? null : { ...channel, short: isShort(channel.name) };
+}
+
+/** A name as long as radios show one is kept whole; a longer one may be broken. */
+function isShort(name: string): boolean {
+  return name.length <= 8;
 }
 
 function channelName(plan: Plan, slot: number | undefined): { slot: number; name: string } | null {
@@ -353,6 +359,7 @@ function channelData(
   return {
     slot: on.slot,
     name: on.name,
+    short: isShort(on.name),
     receive: megahertz(on.receiveHz),
     shift: listenOnly ? '' : shift(on),
     tone: listenOnly ? '' : toneText(on),
