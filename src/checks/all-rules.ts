@@ -119,6 +119,7 @@ import { privilegeNobodyMayTransmit } from './privilege/nobody-may-transmit.ts';
 import { privilegeOutsideClass } from './privilege/outside-class.ts';
 import { radioHeldByNobody } from './radio/held-by-nobody.ts';
 import { radioHoldsNothing } from './radio/holds-nothing.ts';
+import { radioMemoriesACount } from './radio/memories-a-count.ts';
 import { radioNoMode } from './radio/no-mode.ts';
 import { radioOffStep } from './radio/off-step.ts';
 import { radioReceiveRange } from './radio/receive-range.ts';
@@ -140,6 +141,7 @@ import { serviceStationNotAdmitted } from './service/station-not-admitted.ts';
 import { serviceStoreAndForwardNotAllowed } from './service/store-and-forward-not-allowed.ts';
 import { serviceUnknownService } from './service/unknown-service.ts';
 import { serviceWithoutFrequency } from './service/without-frequency.ts';
+import { standardBetweenChannels } from './standard/between-channels.ts';
 import { standardFrequencyOfPublishedChannelTyped } from './standard/frequency-of-published-channel-typed.ts';
 import { standardUnknownChannel } from './standard/unknown-channel.ts';
 import { teamEmpty } from './team/empty.ts';
@@ -277,6 +279,7 @@ export const allRules: readonly Rule[] = [
   privilegeOutsideClass,
   radioHeldByNobody,
   radioHoldsNothing,
+  radioMemoriesACount,
   radioNoMode,
   radioOffStep,
   radioReceiveRange,
@@ -297,6 +300,7 @@ export const allRules: readonly Rule[] = [
   serviceStoreAndForwardNotAllowed,
   serviceUnknownService,
   serviceWithoutFrequency,
+  standardBetweenChannels,
   standardFrequencyOfPublishedChannelTyped,
   standardUnknownChannel,
   teamEmpty,

@@ -20,10 +20,17 @@ export async function explain(id: string | undefined, options: ExplainOptions): 
   const colours = createColors(hasColour(process.stdout, options));
   const width = columnsOf(process.stdout);
   if (id === undefined) {
-    process.stdout.write(options.json ? asJson(describedRules.map(complete)) : list(width, colours));
+    process.stdout.write(
+      options.json ? asJson(describedRules.map(complete)) : list(describedRules, width, colours),
+    );
     return 0;
   }
   const described = describedRules.find((rule) => rule.id === id);
+  const topic = described ? undefined : byTopic().get(id.replace(/\/$/, ''));
+  if (topic) {
+    process.stdout.write(options.json ? asJson(topic.map(complete)) : list(topic, width, colours));
+    return 0;
+  }
   if (!described) {
     const near = nearest(
       id,
@@ -40,22 +47,22 @@ export async function explain(id: string | undefined, options: ExplainOptions): 
 
 type Colours = ReturnType<typeof createColors>;
 
-function list(width: number, { bold, dim }: Colours): string {
+function list(rules: readonly DescribedRule[], width: number, { bold, dim }: Colours): string {
   const indent = ' '.repeat(6);
-  const blocks = [...byTopic().values()].map((rules) =>
-    rules
+  const blocks = [...byTopic(rules).values()].map((ofTopic) =>
+    ofTopic
       .map(({ id, severity, looksFor }) => {
         const lines = wrapText(looksFor, width - indent.length, plainWidth).map((line) => indent + line);
         return [`${bold(id)}  ${dim(severity)}`, ...lines].join('\n');
       })
       .join('\n'),
   );
-  return `${blocks.join('\n\n')}\n\n${describedRules.length} rules. \`readback explain RULE\` tells why, from what source, and how to mend it.\n`;
+  return `${blocks.join('\n\n')}\n\n${rules.length} rules. \`readback explain RULE\` tells why, from what source, and how to mend it.\n`;
 }
 
-function byTopic(): Map<string, DescribedRule[]> {
+function byTopic(rules: readonly DescribedRule[] = describedRules): Map<string, DescribedRule[]> {
   const topics = new Map<string, DescribedRule[]>();
-  for (const rule of describedRules) {
+  for (const rule of rules) {
     const topic = rule.id.split('/')[0] ?? '';
     topics.set(topic, [...(topics.get(topic) ?? []), rule]);
   }

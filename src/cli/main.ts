@@ -152,7 +152,10 @@ program
   .option('--ask', 'type it in now, a channel at a time; --entries then names where to keep it')
   .option('--previous <plan>', 'the revision before, to know its values again')
   .option('--record <file>', 'keep a clean audit in this JSON file; else in the one that `plan.record` names')
-  .option('--for <owner>', 'whose radio it is, or its serial number, for the record')
+  .option(
+    '--for <owner>',
+    'whose radio it is: of a member, by id, against their own sheet; else a serial number',
+  )
   .option('--by <name>', 'who read it back, for the record')
   .option('--json', 'as JSON')
   .addOption(today)
@@ -172,7 +175,8 @@ noticed, effect }], unclear: [{ slot, field, line, message }],
 unread: [{ slot, name, fields, whole }], counts: { heard, unheard, harmless } }.
 
 Exit status: 0 frequencies, offsets and tones of all slots were read and nothing
-differs; 1 it differs or is not complete; 2 the work could not be done.
+differs; 1 something differs, is unclear or was not read; 2 the work could not
+be done.
 
 Examples:
   readback audit plan.yaml --radio handheld --entries inez.csv
@@ -301,7 +305,7 @@ Examples:
 
 program
   .command('explain')
-  .description('a rule: what it looks for, why, its source, how to mend it; without a rule, all of them')
+  .description('a rule: what it looks for, why, its source, how to mend it; or those of a topic, or all')
   .argument('[rule]', 'such as offset/unusual')
   .option('--json', 'as JSON')
   .addHelpText('after', '\nExamples:\n  readback explain\n  readback explain offset/unusual')

@@ -11,7 +11,14 @@ export interface LoadedPlan extends Omit<ReadFile<unknown>, 'read'> {
   readonly plan?: Plan;
 }
 
-const planFile: FileKind = { noun: 'plan', begins: '`readback: 1`' };
+const planFile: FileKind = {
+  noun: 'plan',
+  begins: '`readback: 1`',
+  other: {
+    key: 'readback-rules',
+    sentence: 'This is a rules file; name it under `plan.rules` of a plan, and check the plan.',
+  },
+};
 
 /** @param file the file's name as findings show it */
 export function load(content: string, file: string): LoadedPlan {

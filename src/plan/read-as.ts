@@ -13,6 +13,8 @@ export interface FileKind {
   readonly noun: string;
   /** What an empty one should begin with. */
   readonly begins: string;
+  /** The first key of another kind of file, and what to do with such a file here. */
+  readonly other?: { readonly key: string; readonly sentence: string };
   /** A sentence about a key that is unknown for a reason. */
   refusedKey?(key: string, path: PlanPath): string | undefined;
 }
@@ -50,6 +52,16 @@ export function readAs<Schema extends z.ZodType>(
       text,
       placeOf,
     };
+  }
+  const { other } = kind;
+  if (other !== undefined && typeof tree.root === 'object' && other.key in tree.root) {
+    const finding = languageFinding(
+      'plan/unknown-key',
+      other.sentence,
+      [other.key],
+      placeOf([other.key], 'key'),
+    );
+    return { findings: [...problems, finding], text, placeOf };
   }
   const read = schema.safeParse(tree.root);
   const findings = [...problems];

@@ -30,7 +30,11 @@ interface AddedRules {
   flaws(country: Country): readonly Finding[];
 }
 
-const fileKind: FileKind = { noun: 'rules file', begins: '`readback-rules: 1`' };
+const fileKind: FileKind = {
+  noun: 'rules file',
+  begins: '`readback-rules: 1`',
+  other: { key: 'readback', sentence: 'This is a plan; under `rules` stand a country and rules files.' },
+};
 
 const localFile: FileKind = {
   ...fileKind,

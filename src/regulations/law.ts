@@ -61,6 +61,12 @@ export function serviceById(law: Law, id: string): ServiceRow | undefined {
   return law.country.services.find((service) => service.id === id);
 }
 
+/** The text in which the duty to identify was read; that of the service where the duty names none of its own. */
+export function identificationSource(law: Law, service: ServiceRow): Source {
+  const { identification: duty } = service;
+  return sourceOf(law, duty?.source === undefined ? service : { ...service, source: duty.source });
+}
+
 /** How a station of the service must identify itself; undefined where the service asks for nothing. */
 export function identification(law: Law, service: string): ServiceRow['identification'] {
   return serviceById(law, service)?.identification;

@@ -1,4 +1,4 @@
-import { sourceOf } from '../../regulations/law.ts';
+import { identificationSource } from '../../regulations/law.ts';
 import { licencesOf } from '../licences-of.ts';
 import { rule } from '../rule.ts';
 
@@ -24,7 +24,7 @@ members:
       yield {
         at,
         message: `${member.name}'s licence for the ${service.name} has no call sign.`,
-        source: sourceOf(law, service),
+        source: identificationSource(law, service),
       };
     }
   },

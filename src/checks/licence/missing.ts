@@ -12,7 +12,7 @@ export const licenceMissing = rule({
   looksFor:
     'A member who is to transmit in a check-in or on a ladder and holds no licence for any service of its channel.',
   why: 'The plan tells this member to transmit. Without a licence of their own, or of their family where that is enough, they may only listen.',
-  mend: 'Enter the licence they hold, call them on a channel that needs none, or let them listen.',
+  mend: 'Enter the licence they hold, or call them on a channel that needs none. To let them listen, leave them out of `who` (left out, it means all) and give them a check-in with `listen: true`.',
   sources: [
     { document: 'ITU Radio Regulations', section: 'No. 18.1', fromMemory: true },
     { document: '47 CFR', section: '97.5 and 95.305' },

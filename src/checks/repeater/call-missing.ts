@@ -1,4 +1,4 @@
-import { serviceById, sourceOf } from '../../regulations/law.ts';
+import { identificationSource, serviceById } from '../../regulations/law.ts';
 import { repeaterServices } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
@@ -25,7 +25,7 @@ repeaters:
         at: ['repeaters', repeater.id],
         points: 'key',
         message: `${repeater.name} has no call sign; repeaters of the ${service.name} identify by one.`,
-        source: sourceOf(law, service),
+        source: identificationSource(law, service),
       };
     }
   },

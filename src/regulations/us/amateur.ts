@@ -16,8 +16,7 @@ export const amateurService: ServiceRow = {
   callSigns: true,
   repeaters: true,
   storeAndForward: true,
-  mustHold:
-    'an amateur licence of a class that has the segment; privileges are those of the operator in control',
+  mustHold: 'an amateur licence',
   identification: {
     everyMin: 10,
     atStart: false,
