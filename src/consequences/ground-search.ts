@@ -1,10 +1,18 @@
 /** Where to walk, or how high to raise an antenna, so that a path of a plan closes with the chance wanted. */
-import type { Plan } from '../plan/model.ts';
+import type { Plan, Trial } from '../plan/model.ts';
 import { antennaRise } from '../reach/antenna-rise.ts';
 import type { LinkBudget } from '../reach/link-budget.ts';
-import { fastestMs, type GroundAnswer, marginM, nearestGround } from '../reach/nearest-ground.ts';
+import {
+  fastestMs,
+  type GroundAnswer,
+  type GroundSearch,
+  marginM,
+  nearestGround,
+  type Spot,
+} from '../reach/nearest-ground.ts';
 import { reversed } from '../reach/path-prediction.ts';
 import { groundUnder } from '../reach/stitch-grids.ts';
+import { chanceOf } from '../reach/verdict.ts';
 import type { Consequences } from './consequences.ts';
 import { type Ground, type RadioPath, radioPath, stationAt } from './paths.ts';
 import type { Wanted } from './wanted-paths.ts';
@@ -22,13 +30,22 @@ export interface GroundFound {
   readonly path: RadioPath;
   /** Budget of the worse direction from where they stand. */
   readonly worse: LinkBudget;
+  /** Spots with the chance wanted; where a trial overrules the prediction, with {@link clearlyBetterDb} more than here. */
   readonly answer: GroundAnswer;
+  /** The latest trial, where it heard nothing or only fragments although the path is predicted to close here. */
+  readonly overruledBy?: Trial;
   /** The least height of their antenna above the ground that would do where they stand; undefined if none up to {@link highestM}. */
   readonly raisedToM?: number;
 }
 
 /** A wire over a branch or a pole lashed to a pack frame; more is a mast. */
 export const highestM = 10;
+
+/**
+ * How much more margin is worth a walk where the prediction was too hopeful: an FM signal falls from noisy but readable
+ * to nothing within some 10 dB (the same judgement as in `reach/heard.ts`).
+ */
+export const clearlyBetterDb = 10;
 
 export type GroundOutcome =
   | ({ readonly ok: true } & GroundFound)
@@ -60,7 +77,7 @@ export function groundSearch(
   const spent = worse.parts
     .filter(({ what }) => what === 'free space' || what === 'diffraction')
     .reduce((sum, { db }) => sum - db, 0);
-  const answer = nearestGround({
+  const search: GroundSearch = {
     grid,
     from: from.at,
     station: {
@@ -76,7 +93,14 @@ export function groundSearch(
     mostWalkS: wish.mostWalkS,
     isOnPath: wish.onPaths,
     count: wish.count,
-  });
+  };
+  const found = nearestGround(search);
+  const last = path.trials.at(-1);
+  const overruledBy = worse.probability >= wish.chance && last && wasNotRead(last) ? last : undefined;
+  const answer =
+    overruledBy && found.ok
+      ? groundAbove(search, Math.max(worse.marginDb, found.here.marginDb) + clearlyBetterDb)
+      : found;
   const outward = prediction.there === worse;
   const sender = outward ? walker : station;
   const { profile } = path;
@@ -96,5 +120,36 @@ export function groundSearch(
           highestM,
         )
       : undefined;
-  return { ok: true, path, worse, answer, ...(raised && { raisedToM: raised.heightM }) };
+  return {
+    ok: true,
+    path,
+    worse,
+    answer,
+    ...(overruledBy && { overruledBy }),
+    ...(raised && { raisedToM: raised.heightM }),
+  };
+}
+
+function wasNotRead({ heard }: Trial): boolean {
+  return heard === 'nothing' || heard === 'broken';
+}
+
+/**
+ * Ground with at least so much margin. A chance cannot stand for it, since chances of great margins are all the same
+ * figure: so that much is taken from what may be lost, an even chance is asked for, and it is given back afterwards.
+ */
+function groundAbove(search: GroundSearch, leastMarginDb: number): GroundAnswer {
+  const { greatestLossDb, spreadDb } = search;
+  const answer = nearestGround({ ...search, greatestLossDb: greatestLossDb - leastMarginDb, wanted: 0.5 });
+  if (!answer.ok) return answer;
+  const restored = (spot: Spot): Spot => {
+    const marginDb = greatestLossDb - spot.lossDb;
+    return { ...spot, marginDb, probability: chanceOf(marginDb, spreadDb) };
+  };
+  return {
+    ok: true,
+    here: restored(answer.here),
+    spots: answer.spots.map(restored),
+    best: restored(answer.best),
+  };
 }
