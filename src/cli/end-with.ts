@@ -3,6 +3,7 @@
  * or, for a fault of our own, with a request for the plan. Never with a stack trace.
  */
 import { Refusal } from '../findings/refusal.ts';
+import './interruption.ts';
 
 /** 0 nothing wrong; 1 findings, or an audit that differs; 2 the work could not be done. */
 export type ExitStatus = 0 | 1 | 2;
@@ -18,7 +19,6 @@ for (const stream of [process.stdout, process.stderr]) {
     process.exit(2);
   });
 }
-process.on('SIGINT', () => process.exit(130));
 
 export async function endWith(work: Promise<ExitStatus>): Promise<void> {
   try {

@@ -46,12 +46,24 @@ export async function readBeside(folder: string, relative: string): Promise<Uint
       'Put files that a plan names beside it or below it.',
     );
   }
-  return readWhole(wanted, largestBesideBytes, relative);
+  return readWhole(wanted, { largestBytes: largestBesideBytes, name: relative, beside: folder });
 }
 
-async function readWhole(path: string, largestBytes = largestPlanBytes, name = path): Promise<Uint8Array> {
+interface Wanted {
+  readonly largestBytes: number;
+  /** As the user knows it. */
+  readonly name: string;
+  /** The folder in which a file that a plan names was looked for. */
+  readonly beside?: string;
+}
+
+async function readWhole(
+  path: string,
+  wanted: Wanted = { largestBytes: largestPlanBytes, name: path },
+): Promise<Uint8Array> {
+  const { largestBytes, name } = wanted;
   const file = await open(path, 'r').catch((error: NodeJS.ErrnoException) => {
-    throw unreadable(name, error);
+    throw unreadable(wanted, error);
   });
   try {
     const found = await file.stat();
@@ -67,7 +79,7 @@ async function readWhole(path: string, largestBytes = largestPlanBytes, name = p
     // A pipe or a device has no size to ask beforehand, and may have no end.
     return await readAll(file.createReadStream({ autoClose: false }), name, largestBytes);
   } catch (error) {
-    throw error instanceof Refusal ? error : unreadable(name, error as NodeJS.ErrnoException);
+    throw error instanceof Refusal ? error : unreadable(wanted, error as NodeJS.ErrnoException);
   } finally {
     await file.close();
   }
@@ -88,13 +100,15 @@ async function readAll(
   return Buffer.concat(chunks);
 }
 
-function unreadable(name: string, error: NodeJS.ErrnoException): Refusal {
+function unreadable({ name, beside }: Wanted, error: NodeJS.ErrnoException): Refusal {
   switch (error.code) {
     case 'ENOENT':
     case 'ENOTDIR':
       return new Refusal(
         `There is no file ${name}.`,
-        'Check the spelling and the folder; `readback new FILE` writes a plan to start from.',
+        beside === undefined
+          ? 'Check the spelling and the folder; `readback new FILE` writes a plan to start from.'
+          : `The plan names it; it was looked for in ${beside}.`,
       );
     case 'EACCES':
     case 'EPERM':

@@ -11,6 +11,7 @@
 import { lstat, mkdir, open, readFile, realpath, rename, rm } from 'node:fs/promises';
 import { dirname, join, resolve, sep } from 'node:path';
 import { Refusal } from '../findings/refusal.ts';
+import { uninterrupted } from './interruption.ts';
 
 const staging = '.readback-new';
 const decided = '.readback-ready';
@@ -28,7 +29,7 @@ export async function writeAll(folder: string, files: ReadonlyMap<string, Uint8A
   const stage = join(folder, staging);
   try {
     await mkdir(folder, { recursive: true });
-    await finish(folder);
+    await uninterrupted(() => finish(folder));
     await rm(stage, { recursive: true, force: true });
     for (const path of files.keys()) await clearWay(folder, path);
     for (const [path, bytes] of files) await writeFlushed(join(stage, path), bytes);
@@ -41,7 +42,7 @@ export async function writeAll(folder: string, files: ReadonlyMap<string, Uint8A
     await rm(stage, { recursive: true, force: true }).catch(() => undefined);
     throw error instanceof Refusal ? error : unwritable(folder, error as NodeJS.ErrnoException);
   }
-  await finish(folder).catch((error: NodeJS.ErrnoException) => {
+  await uninterrupted(() => finish(folder)).catch((error: NodeJS.ErrnoException) => {
     throw unwritable(folder, error);
   });
 }
