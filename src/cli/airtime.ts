@@ -51,12 +51,12 @@ async function airtimeText(
       `A message of ${found.characters} characters: ${first?.time.frames} frame${first?.time.frames === 1 ? '' : 's'} of at most ${modem.informationOctets}.`,
     )}`,
     [
-      painted.strong(print.row(['Route', 'Channel', 'In all', 'A loss', 'T1'], widths)),
+      painted.strong(print.row(['Route', 'On air', 'In all', 'A loss', 'T1'], widths)),
       ...found.routes.map((route) => routeText(plan, route, print, widths)),
     ].join('\n'),
     painted.faint(
       print.say(
-        `Channel is the time it is taken, every hop counted; in all adds the waits for a slot; a loss is what each lost frame adds; T1 is the least an acknowledgement timer may be set to (AX.25 2.2, 6.7.1.1). Assumed: ${modem.bitsPerS} bit/s, ${modem.txDelayS * 1000} ms of keying, persistence ${modem.persistence} in slots of ${modem.slotS * 1000} ms (the defaults of KISS), ${modem.framesPerTurn} frame before each answer, connect and disconnect included, text like random bits, one octet a character, nothing lost. Shared by stations that do not hear each other, a channel carries at most 18 % of its time (ALOHA).`,
+        `On air is the time the channel is taken, every hop counted; in all adds the waits for a slot; a loss is what each lost frame adds; T1 is the least an acknowledgement timer may be set to (AX.25 2.2, 6.7.1.1). Assumed: ${modem.bitsPerS} bit/s, ${modem.txDelayS * 1000} ms of keying, persistence ${modem.persistence} in slots of ${modem.slotS * 1000} ms (the defaults of KISS), ${modem.framesPerTurn} frame before each answer, connect and disconnect included, text like random bits, one octet a character, nothing lost. Shared by stations that do not hear each other, a channel carries at most 18 % of its time (ALOHA).`,
       ),
     ),
   ];

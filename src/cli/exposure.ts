@@ -31,21 +31,32 @@ function table(rows: readonly ExposureRow[], options: ExposureOptions): string {
   const { bold, dim } = createColors(hasColour(process.stdout, options));
   const apart = rows.filter((row) => row.answer.kind === 'distance');
   const carried = rows.filter((row) => row.answer.kind === 'at the body');
-  const longest = Math.min(32, Math.max(8, ...rows.map(({ name }) => name.length)));
-  const head = bold(
-    `${'Transmitter'.padEnd(longest)}  ${'MHz'.padStart(8)} ${'Power'.padStart(7)} ${'Gain'.padStart(9)}  Keep away, m: public  trained`,
-  );
-  const lines = apart.flatMap(({ name, frequencyHz, powerW, gainDbi, answer }) => {
-    if (answer.kind !== 'distance') return [];
-    const [everyone, trained] = [answer.public.keepM, answer.occupational.keepM].map((m) =>
-      (Math.ceil(m * 10) / 10).toFixed(1),
-    );
+  // The figures take 43 columns; a name that finds no room beside them is cut.
+  const columns = columnsOf(process.stdout);
+  const longest = Math.max(11, Math.min(columns - 43, 32, Math.max(...apart.map(({ name }) => name.length))));
+  const row = (name: string, figures: readonly [string, string, string, string, string]) => {
     const shown = name.length > longest ? `${name.slice(0, longest - 1)}…` : name;
-    return [
-      `${shown.padEnd(longest)}  ${formatFrequency(frequencyHz).padStart(8)} ${formatPower(powerW).padStart(7)} ${`${gainDbi.toFixed(1)} dBi`.padStart(9)}  ${(everyone ?? '').padStart(20)}  ${(trained ?? '').padStart(7)}`,
-    ];
-  });
-  const say = (text: string) => wrapText(text, columnsOf(process.stdout), plainWidth).join('\n');
+    const [frequency, power, gain, everyone, trained] = figures;
+    return `${shown.padEnd(longest)} ${frequency.padStart(9)} ${power.padStart(7)} ${gain.padStart(8)} ${everyone.padStart(7)}${trained.padStart(8)}`;
+  };
+  const head = bold(
+    `${'Keep away, m'.padStart(longest + 43)}\n${row('Transmitter', ['MHz', 'Power', 'Gain', 'public', 'trained'])}`,
+  );
+  const metres = (m: number) => (Math.ceil(m * 10) / 10).toFixed(1);
+  const lines = apart.flatMap(({ name, frequencyHz, powerW, gainDbi, answer }) =>
+    answer.kind === 'distance'
+      ? [
+          row(name, [
+            formatFrequency(frequencyHz),
+            formatPower(powerW),
+            `${gainDbi.toFixed(1)} dBi`,
+            metres(answer.public.keepM),
+            metres(answer.occupational.keepM),
+          ]),
+        ]
+      : [],
+  );
+  const say = (text: string) => wrapText(text, columns, plainWidth).join('\n');
   const cautions: string[] = [];
   for (const { answer } of [...apart.slice(0, 1), ...carried.slice(0, 1)]) {
     if (answer.kind === 'distance') {

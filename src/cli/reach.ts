@@ -11,7 +11,9 @@ import { writeGeotiff } from '../reach/write-geotiff.ts';
 import type { ExitStatus } from './end-with.ts';
 import { loadSubject } from './load-subject.ts';
 import { endOfPlan, pathFor } from './path-for.ts';
+import { lines } from './print-lines.ts';
 import { sweep } from './sweep.ts';
+import { columnsOf, displayWidth } from './terminal.ts';
 import { writeAll } from './write-all.ts';
 
 export interface ReachOptions {
@@ -98,9 +100,11 @@ export async function reach(file: string, options: ReachOptions): Promise<ExitSt
     const percent = Object.entries(shares)
       .filter(([, share]) => share > 0)
       .map(([verdict, share]) => `${verdict} ${(share * 100).toFixed(0)} %`);
-    process.stdout.write(
-      `${title}, ${radio}, slot ${slot}: of ${grid.columns} by ${grid.rows} cells ${percent.join(', ')}; in line of sight ${(sightShare * 100).toFixed(0)} %.\n${[...files.keys()].map((each) => `  ${join(shown, each)}\n`).join('')}${caution}\n`,
-    );
+    const print = lines(columnsOf(process.stdout), await displayWidth([title]));
+    const summary = `${title}, ${radio}, slot ${slot}: of ${grid.columns} by ${grid.rows} cells ${percent.join(', ')}; in line of sight ${(sightShare * 100).toFixed(0)} %.`;
+    // A path stays on one line, whole, so that it can be copied.
+    const written = [...files.keys()].map((each) => `  ${join(shown, each)}`);
+    process.stdout.write(`${[print.say(summary), ...written, print.say(caution)].join('\n')}\n`);
   }
   return 0;
 }

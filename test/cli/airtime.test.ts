@@ -6,6 +6,8 @@ describe('readback airtime', () => {
     const { status, out, err } = readback(['airtime', demo]);
     expect({ status, err }).toEqual({ status: 0, err: '' });
     expect(out).toContain('A message of 500 characters: 2 frames of at most 256.');
+    // A channel is a slot everywhere else: the column of times is not called one.
+    expect(out).toMatch(/^Route +On air +In all +A loss +T1$/m);
     expect(out).toContain('through Ridge digipeater, channel 19; from North Trailhead');
     expect(out.replace(/\s+/g, ' ')).toContain(
       '1200 bit/s, 500 ms of keying, persistence 0.25 in slots of 100 ms',
