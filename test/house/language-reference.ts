@@ -36,6 +36,26 @@ at most. \`SLOT\` is a memory slot, a whole number. \`[]\` stands for each item 
 [plan.schema.json](plan.schema.json), which \`readback schema\` prints as well; \`readback new FILE\` writes a plan to
 start from.
 
+## Words
+
+| word | meaning |
+| --- | --- |
+| slot | the number under which every radio of the group keeps a channel |
+| ladder, rung | what to try, in order, when a call is not answered; one step of it |
+| net control | whoever calls the roll at a check-in |
+| plan check | four characters drawn from what the plan means, printed on every card: a stale card has another |
+| a path closes | a call gets across it, both ways |
+| margin | decibels by which a signal is stronger than its hearer needs; below zero it is too weak |
+| segment | a stretch of frequencies that the law or a band plan keeps for something |
+| privileges | where a class of licence may transmit |
+| dBd, dBi | antenna gain over a half-wave dipole, or over an isotropic antenna: 0 dBd is 2.15 dBi |
+| sensitivity | the weakest signal heard with 12 dB SINAD, from the radio's manual, often -119 dBm or 0.25 uV |
+| counterpoise | a quarter-wave wire hung below a hand-held, or the metal roof under a whip |
+| digipeater, mailbox | a packet station that repeats frames; one that keeps messages |
+
+Elevation files are GeoTIFF or SRTM tiles (.hgt) in degrees (WGS 84); national mapping agencies and the U.S.
+Geological Survey give them away.
+
 ${sections.join('\n')}`;
 }
 

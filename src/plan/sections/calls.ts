@@ -29,8 +29,10 @@ export const checkIn = keyed(
     at: timeOfDay.describe('When it begins: "07:30", or "14:30Z" for UTC.'),
     until: timeOfDay.describe('Last start of a watch that repeats through the day.').optional(),
     repeats: minutes('how long from one start to the next, such as 3 h').optional(),
-    lasts: minutes('how long it lasts, such as 15 min').default(10),
-    who: who.describe('all, a team, members.').default('all'),
+    lasts: minutes('how long it lasts, such as 15 min')
+      .describe('How long it lasts; 10 min if left out.')
+      .default(10),
+    who: who.describe('all, a team, members; all if left out.').default('all'),
     control: oneOrMore(reference('the id of a member'), 'a list of members')
       .describe('Net control, taking turns in this order.')
       .default([]),
@@ -90,7 +92,7 @@ export const rung = keyed(
 export const ladder = keyed(
   {
     name: line('a name'),
-    who: who.describe('Whose ladder it is.').default('all'),
+    who: who.describe('Whose ladder it is; all if left out.').default('all'),
     reach: oneOrMore(reference('the id of a member'), 'a list of members')
       .describe('Whom they are trying to reach; any one will do.')
       .default([]),

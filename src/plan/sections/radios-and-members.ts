@@ -67,21 +67,21 @@ export const radio = keyed(
     certified: oneOrMore(reference('a service, such as amateur or gmrs'), 'a list of services')
       .default([])
       .describe('Services it may lawfully transmit in.'),
-    memories: oneOrMore(slotSpan, 'slots it has, such as 1-128').describe('Slots it has.'),
+    memories: oneOrMore(slotSpan, 'slots it has, such as 1-128').describe('Slots it has, as a range: 1-128.'),
     'name-length': wholeNumber('how many characters of a name it shows', 0, 64)
       .default(0)
       .describe('Characters its display shows of a channel name; 0 for none.'),
     steps: oneOrMore(quantity('spacing', 'a step in kHz'), 'a list of tuning steps in kHz')
-      .describe('Tuning steps, kHz.')
+      .describe('Tuning steps, kHz; any if left out.')
       .default([]),
     widths: oneOrMore(quantity('spacing', 'a spacing in kHz'), 'a list of channel spacings in kHz')
-      .describe('Channel spacings it can be set to, kHz.')
+      .describe('Channel spacings it can be set to, kHz; any if left out.')
       .default([]),
     tones: listOf(
       z.union([z.enum(['ctcss', 'dcs']), tone], { error: 'ctcss, dcs, or a tone it knows' }),
       'a list: ctcss, dcs, or single tones',
     )
-      .describe('Kinds of tone it can send, or single tones.')
+      .describe('Kinds of tone it can send, or single tones; left out, it sends none.')
       .default([]),
     modes: listOf(mode, 'a list of modes').default(['fm']),
     powers: z
