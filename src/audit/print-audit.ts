@@ -13,6 +13,8 @@ export interface PrintAuditOptions {
   readonly revision: number;
   readonly check: string;
   readonly checkWords: string;
+  /** Holders of the radio differ in what they may do, and it was held against the sheet of those who may transmit. */
+  readonly forLicensed: boolean;
   /** Columns of the terminal. */
   readonly width: number;
   readonly palette: Palette;
@@ -25,6 +27,10 @@ export function printAudit(audit: Audit, options: PrintAuditOptions): string {
   const lines = (text: string, indent = '') => hanging(text, width, indent, widthOf);
   const head = `${options.radio} against ${options.title}, revision ${options.revision}, plan check ${options.check}`;
   const blocks = [wrapText(visibleText(head), width, widthOf).map(palette.strong).join('\n')];
+  if (options.forLicensed)
+    blocks.push(
+      lines('Compared with the sheet for licensed holders of this radio.').map(palette.faint).join('\n'),
+    );
   for (const group of bySlot(audit.differences)) blocks.push(slotBlock(group, options));
   for (const { slot, line, field, message } of audit.unclear) {
     const where = [slot === undefined ? `line ${line}` : `slot ${slot}`, field && fieldWords(field)]

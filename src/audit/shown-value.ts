@@ -267,7 +267,8 @@ function readTone(
 
 /** A setting by its name, the beginning of its name, or its watts. */
 function readPower(given: string, text: string, radio: Radio): ShownReading {
-  if (off.test(given)) return ok({ power: 'none' });
+  // On a channel that is only listened to a worksheet asks for no setting, and its words may be copied.
+  if (off.test(given) || /^(?:any|beliebig)(?: \(.*\))?$/i.test(given)) return ok({ power: 'none' });
   const settings = [...radio.powersW].map(([name, powerW]) => ({ name, powerW }));
   const match = /^([a-z][a-z0-9-]*)?\s*(?:([\d.]{1,8})\s*(w|mw)?)?$/i.exec(given);
   const word = match?.[1]?.toLowerCase();

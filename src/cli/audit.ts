@@ -23,7 +23,7 @@ import { nearest } from '../findings/nearest.ts';
 import { Refusal } from '../findings/refusal.ts';
 import { wrapText } from '../findings/wrap-text.ts';
 import { decode } from '../plan/decode.ts';
-import type { Radio } from '../plan/model.ts';
+import type { Plan, Radio } from '../plan/model.ts';
 import { plainSpellingWords } from '../radio/spelling.ts';
 import type { ExitStatus } from './end-with.ts';
 import { type LoadedSubject, loadSubject } from './load-subject.ts';
@@ -50,7 +50,9 @@ export async function audit(path: string, options: AuditOptions): Promise<ExitSt
   const { plan, check } = subject;
   const radio = radioOf(subject, options.radio);
   const date = today(options.today);
-  const entries = entriesOf(plan, subject.consequences, radio);
+  // Somebody without a licence has a sheet of their own, on which nothing is set up to transmit.
+  const member = memberOf(plan, options.for);
+  const entries = entriesOf(plan, subject.consequences, radio, member);
   if (entries.length === 0)
     throw new Refusal(
       `No channel of the plan fits ${radio.id}, or nobody holds one.`,
@@ -83,7 +85,10 @@ export async function audit(path: string, options: AuditOptions): Promise<ExitSt
       palette: palette(process.stdout, options),
       widthOf: await displayWidth([subject.file.text, text]),
     };
-    process.stdout.write(printAudit(result, { ...spoken, checkWords, ...shown }));
+    const shared =
+      member === undefined &&
+      entries.some(({ senders, holders }) => senders.length > 0 && senders.length < holders.length);
+    process.stdout.write(printAudit(result, { ...spoken, checkWords, forLicensed: shared, ...shown }));
   }
   const record =
     options.record ?? (plan.record === undefined ? undefined : join(subject.file.folder, plan.record));
@@ -117,7 +122,12 @@ async function lastEntries(
   const old = plan.radios.get(radio.id);
   if (old === undefined)
     process.stderr.write(`${path} has no radio ${radio.id}: its values are not known again.\n`);
-  return old && entriesOf(plan, consequences, old);
+  return old && entriesOf(plan, consequences, old, memberOf(plan, options.for));
+}
+
+/** The member whose radio it is; undefined where `--for` names none of them, but a serial number or a shelf. */
+function memberOf({ members }: Plan, owner: string | undefined): string | undefined {
+  return owner !== undefined && members.has(owner) ? owner : undefined;
 }
 
 async function readTable(path: string): Promise<string> {

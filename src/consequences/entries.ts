@@ -34,25 +34,32 @@ export interface Entry {
 }
 
 /**
- * In order of the slots. On a channel that is only listened to, what would make the radio transmit stays at its
- * neutral value, so that nothing useful goes out if the key is pressed by mistake.
+ * In order of the slots, for all who hold such a radio, or for one member alone. On a channel that is only
+ * listened to, what would make the radio transmit stays at its neutral value, so that nothing useful goes out if
+ * the key is pressed by mistake.
  */
-export function entriesOf(plan: Plan, consequences: Consequences, radio: Radio): readonly Entry[] {
+export function entriesOf(
+  plan: Plan,
+  consequences: Consequences,
+  radio: Radio,
+  member?: string,
+): readonly Entry[] {
   const names = consequences.shownNames(radio);
+  const whose = member === undefined ? consequences.holdersOf(radio.id) : [member];
+  const holders = whose.filter((id) => plan.members.has(id));
   return consequences.slotsOf(radio.id).flatMap((slot) => {
     const on = consequences.channels.get(slot);
-    return on ? [entryOf(plan, consequences, radio, on, names.get(slot)?.shown ?? on.name)] : [];
+    return on ? [entryOf(consequences, radio, on, names.get(slot)?.shown ?? on.name, holders)] : [];
   });
 }
 
 function entryOf(
-  plan: Plan,
   consequences: Consequences,
   radio: Radio,
   on: ChannelParticulars,
   shown: string,
+  holders: readonly string[],
 ): Entry {
-  const holders = consequences.holdersOf(radio.id).filter((id) => plan.members.has(id));
   const sending = holders.flatMap((id) => {
     const use = consequences.use(id, radio.id, on.slot);
     return use?.may === 'transmit' ? [{ id, use }] : [];

@@ -25,6 +25,8 @@ export interface Words {
   readonly hours: string;
   readonly listenOnly: string;
   readonly none: string;
+  /** The power of a channel that is only listened to: whatever the radio is set to. */
+  readonly anyPower: string;
   readonly toneKind: Readonly<Record<'ctcss' | 'dcs' | 'none', string>>;
   /** The edge a sheet is turned about, as the note on printing says it. */
   readonly flip: Readonly<Record<Cards['flip'], string>>;
@@ -105,6 +107,7 @@ export const english: Words = {
   hours: 'h',
   listenOnly: 'listen only',
   none: 'none',
+  anyPower: 'any (never transmit)',
   toneKind: { ctcss: 'CTCSS', dcs: 'DCS', none: 'none' },
   flip: { 'long-edge': 'long edge', 'short-edge': 'short edge' },
   monthShort: ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'],

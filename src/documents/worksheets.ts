@@ -58,7 +58,10 @@ export interface WorksheetChannel {
   readonly only: string;
 }
 
-/** A sheet for each kind of radio that somebody holds and that holds a channel; with a member, theirs alone. */
+/**
+ * A sheet for each kind of radio that somebody holds and that holds a channel; with a member, theirs alone: it has
+ * what they may do, whoever else may do more, and names nobody else.
+ */
 export function gatherWorksheets(
   plan: Plan,
   consequences: Consequences,
@@ -72,13 +75,6 @@ export function gatherWorksheets(
     .map((radio) => worksheet(plan, consequences, radio, check, words, member));
 }
 
-/** The entry for one holder: where they may not transmit it is neutral, whoever else may; nobody else is named. */
-function ownEntry(entry: Entry, member: string): Entry {
-  if (entry.senders.includes(member)) return { ...entry, senders: [member], holders: [member] };
-  const { transmitHz: _, tone: __, power: ___, ...heard } = entry;
-  return { ...heard, direction: 'none', offsetHz: 0, senders: [], holders: [member] };
-}
-
 function worksheet(
   plan: Plan,
   consequences: Consequences,
@@ -88,8 +84,7 @@ function worksheet(
   member: Member | undefined,
 ): WorksheetData {
   const order = radio.entryOrder.filter((field) => !(field === 'name' && radio.nameLength === 0));
-  const all = entriesOf(plan, consequences, radio);
-  const entries = member === undefined ? all : all.map((entry) => ownEntry(entry, member.id));
+  const entries = entriesOf(plan, consequences, radio, member?.id);
   const values = entries.map((entry) => order.map((field) => entryValue(entry, field, words)));
   // A field with one value throughout is said once; with a single channel nothing is gained by that.
   const isSame = order.map(
@@ -174,9 +169,9 @@ export function entryValue(entry: Entry, field: EntryField, words: Words): strin
     case 'width':
       return formatSpacing(entry.spacingHz);
     case 'power':
-      return entry.power === undefined
-        ? words.none
-        : `${entry.power.name} ${formatPower(entry.power.powerW)}`;
+      if (entry.power !== undefined) return `${entry.power.name} ${formatPower(entry.power.powerW)}`;
+      // No radio can be set to no power at all.
+      return entry.senders.length === 0 ? words.anyPower : words.none;
     case 'name':
       return entry.shown;
   }

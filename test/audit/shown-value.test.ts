@@ -117,6 +117,13 @@ describe('what displays show of one value is read as that value', () => {
     });
   });
 
+  test.each(['none', 'any', 'any (never transmit)', 'beliebig (nie senden)'])(
+    'the power %s, as worksheets have it where nobody transmits, is no setting',
+    (text) => {
+      expect(readShown('power', text, radio)).toEqual({ ok: true, values: { power: 'none' } });
+    },
+  );
+
   test('a setting the radio has not is not read', () => {
     expect(readShown('power', '50 W', radio)).toMatchObject({ ok: false });
   });

@@ -67,6 +67,27 @@ describe('readback audit', () => {
     });
   });
 
+  test('a member without a licence is held against their own sheet, on which nothing is set up to transmit', () => {
+    const folder = emptyFolder();
+    const licence = 'licences: { amateur: { class: technician, call: KX4XHG, expires: 2035-02-27 } }\n    ';
+    const text = readFileSync(demo, 'utf8');
+    expect(text).toContain(licence);
+    const plan = fileOf(folder, 'plan.yaml', text.replace(licence, ''));
+    // As the sheet of Hollis has the repeater: she only listens to it.
+    const entries = fileOf(folder, 'e.csv', 'slot,receive,offset direction,tone\n1,146.940,none,none\n');
+    const args = ['audit', plan, '--radio', 'handheld', '--entries', entries];
+    const own = readback([...args, '--for', 'hollis']).out;
+    expect(own).toContain('No difference in what was read');
+    expect(own).not.toContain('licensed holders');
+    for (const owner of [[], ['--for', 'serial 0417'], ['--for', 'otis']]) {
+      const { out } = readback([...args, ...owner]);
+      expect(out).toContain('slot 1 GAP: the offset direction is none; the plan has minus');
+      expect(out.includes('Compared with the sheet for licensed holders of this radio.')).toBe(
+        owner[1] !== 'otis',
+      );
+    }
+  });
+
   test('a file that is no record is never overwritten', () => {
     const folder = emptyFolder();
     const other = fileOf(folder, 'other.json', '{"mine":1}');

@@ -1,6 +1,8 @@
 import { extractText, getDocumentProxy } from 'unpdf';
 import { expect, test } from 'vitest';
 import { documentSet } from '../../src/documents/document-set.ts';
+import { english } from '../../src/documents/words.ts';
+import { gatherWorksheets } from '../../src/documents/worksheets.ts';
 import { demoPlan, press, subjectOf } from './press.ts';
 
 async function textOf(pdf: Uint8Array | undefined): Promise<string> {
@@ -64,8 +66,21 @@ test('a private contact is printed nowhere, and one that is shared only in the b
 });
 
 test('on their own worksheet a channel that the member may not transmit on has neutral values', async () => {
-  // Juno holds a MURS handheld and no amateur licence; Bram a GMRS one.
-  const { files } = await documentSet(await subjectOf(demoPlan), press(), { packs: true });
-  const text = await textOf(files.get('packs/bram/gmrs-handheld.pdf'));
-  expect(text).toContain('Listen only');
+  // Hollis without her licence: 47 CFR 97.5 asks one of whoever has the apparatus of an amateur station on the air.
+  const licence = 'licences: { amateur: { class: technician, call: KX4XHG, expires: 2035-02-27 } }\n    ';
+  const { plan, consequences } = await subjectOf(demoPlan.replace(licence, ''));
+  const sheetFor = (id: string) => {
+    const sheet = gatherWorksheets(plan, consequences, 'A1A1', english, plan.members.get(id))[0];
+    const places = sheet?.rows.flatMap((row) => row.places) ?? [];
+    const channel = places.find((place) => !place.empty && place.slot === 1);
+    if (sheet === undefined || channel === undefined || channel.empty) throw new Error(`no slot 1 for ${id}`);
+    const said = (field: string) =>
+      [...sheet.same, ...channel.entries].find((entry) => entry.field === field)?.value;
+    return { channel, values: ['Offset direction', 'Tone', 'Power'].map(said) };
+  };
+  const hers = sheetFor('hollis');
+  expect(hers.channel.listenOnly).toBe(true);
+  // A radio has no setting of no power: it is never keyed there.
+  expect(hers.values).toEqual(['none', 'none', 'any (never transmit)']);
+  expect(sheetFor('otis').values).toEqual(['minus', '100.0', 'high 5 W']);
 });
