@@ -24,7 +24,7 @@ function channel(name: string) {
 describe('IARU Region 1 band plans of 2020', () => {
   test('every published row is held, with its width', () => {
     for (const [band, from, to, khz] of region1Table) {
-      // The transcription prints the repeater rows of 70 cm once; both halves of the plan are one list here.
+      // The copy read prints the repeater rows of 70 cm once; both halves of the plan are one list here.
       const row = europe.bandPlan.find(
         (r) => r.band === band && r.fromHz === mhz(from) && r.toHz === mhz(to),
       );

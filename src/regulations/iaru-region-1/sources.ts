@@ -1,6 +1,6 @@
 import type { Source } from '../../findings/finding.ts';
 
-/* The Region 1 plans were read in one careful transcription; the Belgian society's pages agree for 6 m and 70 cm. */
+/* The Region 1 plans were read in one careful copy; the Belgian society's pages agree for 6 m and 70 cm. */
 export const region1Sources = {
   'iaru-r1-vhf': {
     document: 'IARU Region 1 VHF band plan, Novi Sad virtual conference',

@@ -55,7 +55,7 @@ const pair = (
   channel(name, receive, transmit, 156.7, role, maxWidthHz),
   channel(`${name}D`, receive, receive, 156.7, `${role}, direct`, maxWidthHz),
 ];
-/** 14K0F3E, 4 kHz deviation: one transcription of the guide has 8TAC94 narrow. */
+/** 14K0F3E, 4 kHz deviation: one copy of the guide has 8TAC94 narrow. */
 const wide800 = 14_000;
 
 export const interoperabilityChannels: readonly ChannelRow[] = [

@@ -71,7 +71,7 @@ export const sources = {
     section: 'channels 462.650 and 462.700 MHz near Canada',
     fromMemory: true,
   },
-  'arrl-plan': { document: 'ARRL Band Plan (published page, public transcriptions)', section: 'by band' },
+  'arrl-plan': { document: 'ARRL Band Plan (published page, read in public copies)', section: 'by band' },
   'arrl-plan-33cm': {
     document: 'ARRL Band Plan, 902-928 MHz',
     section: 'table and notes',

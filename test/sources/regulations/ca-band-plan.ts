@@ -1,6 +1,6 @@
 /*
  * Publisher: Radio Amateurs of Canada.
- * Document: 2 m band plan, edition of September 1995, in transcription.
+ * Document: 2 m band plan, edition of September 1995, read in a copy.
  * Columns: wavelength band, from MHz, to MHz, kind of use.
  */
 

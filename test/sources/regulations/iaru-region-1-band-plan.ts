@@ -1,7 +1,7 @@
 /*
  * Publisher: International Amateur Radio Union, Region 1.
- * Document: VHF band plan (2 December 2020) and UHF band plan (18 March 2021), Novi Sad virtual conference, in
- * transcription; the single row 50.5-52.0 MHz of 12 kHz that overlaps the finer ones is left out.
+ * Document: VHF band plan (2 December 2020) and UHF band plan (18 March 2021), Novi Sad virtual conference, read in
+ * a copy; the single row 50.5-52.0 MHz of 12 kHz that overlaps the finer ones is left out.
  * Columns: wavelength band, from MHz, to MHz, kHz at most (undefined: none, or by national rule).
  */
 

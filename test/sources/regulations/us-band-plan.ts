@@ -1,6 +1,6 @@
 /*
  * Publisher: national amateur society of the United States (ARRL), voluntary band plan as published on its page,
- * in public transcriptions of 2013 to 2026; 33 cm of 2013; 23 cm as in the Canadian plan of 1997 that it follows.
+ * read in public copies of 2013 to 2026; 33 cm of 2013; 23 cm as in the Canadian plan of 1997 that it follows.
  * Columns: wavelength band, from MHz, to MHz, kind of use.
  */
 

@@ -1,6 +1,6 @@
 /*
  * Publisher: Cybersecurity and Infrastructure Security Agency, United States.
- * Document: National Interoperability Field Operations Guide 2.02 (January 2025), pages 28 to 64, in transcription.
+ * Document: National Interoperability Field Operations Guide 2.02 (January 2025), pages 28 to 64, read in a copy.
  * Columns: channel, MHz received, MHz sent (as a mobile set sees it), tone sent in Hz, kHz at most.
  */
 
