@@ -4,6 +4,8 @@ import { findingsJson } from '../findings/findings-json.ts';
 import { githubAnnotations } from '../findings/github.ts';
 import { type Palette, printFindings } from '../findings/print-findings.ts';
 import { sarif } from '../findings/sarif.ts';
+import { visibleText } from '../findings/visible-text.ts';
+import { wrapText } from '../findings/wrap-text.ts';
 import { type Examined, examine } from '../pipeline.ts';
 import { describedRules } from './described-rules.ts';
 import type { ExitStatus } from './end-with.ts';
@@ -27,24 +29,45 @@ export interface CheckOptions {
 export async function check(paths: readonly string[], options: CheckOptions): Promise<ExitStatus> {
   const date = today(options.today);
   const examined: Examined[] = [];
+  const unpredicted: string[] = [];
   for (const path of paths) {
     const { name, text, folder } = await readPlanFile(path, options.stdinFilename);
-    examined.push(
-      await examine(text, name, {
-        today: date,
-        read: (beside) => readBeside(folder, beside),
-        withPaths: options.paths === true,
-      }),
-    );
+    const read = (beside: string) => readBeside(folder, beside);
+    const each = await examine(text, name, { today: date, read, withPaths: options.paths === true });
+    examined.push(each);
+    if (options.paths)
+      unpredicted.push(
+        ...(await missing(each, read)).map((said) => (paths.length > 1 ? `${name}: ${said}` : said)),
+      );
   }
   const shown = (findings: readonly Finding[]) =>
     options.quiet ? findings.filter(({ severity }) => severity === 'error') : findings;
   process.stdout.write(await output(examined, shown, options));
+  const width = columnsOf(process.stderr);
+  const widthOf = await displayWidth(unpredicted);
+  for (const said of unpredicted)
+    process.stderr.write(`${wrapText(visibleText(said), width, widthOf).join('\n')}\n`);
   const findings = examined.flatMap((each) => each.findings);
   const failing = findings.some(
     ({ severity }) => severity === 'error' || (options.strict && severity === 'warning'),
   );
   return failing ? 1 : 0;
+}
+
+/** What `--paths` could not predict: a rung that no rule looked at must not pass for one that was found good. */
+async function missing(
+  { whole }: Examined,
+  read: (path: string) => Promise<Uint8Array>,
+): Promise<readonly string[]> {
+  if (!whole) return [];
+  const { plan, paths } = whole;
+  if (!paths) return ['No path was predicted: the plan names no elevation file (terrain.files).'];
+  if (paths.length === 0)
+    return ['No path was predicted: none follows from this plan. Members need places, and stations too.'];
+  if (paths.every(({ prediction }) => prediction.ok)) return [];
+  const { loadGround } = await import('../consequences/load-ground.ts');
+  const { pathsMissing } = await import('./paths-missing.ts');
+  return pathsMissing(plan, paths, (await loadGround(plan, read)).terrain);
 }
 
 async function output(
