@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { keysOf } from './keys-of.ts';
 import { demo, readback } from './readback.ts';
 
 /** The demo's own trials: from the ford nothing was heard of the Gap, from the shelter it was broken, from the lookout readable. */
@@ -69,4 +70,12 @@ test.each([
     .split('\n')
     .map((line) => line.length);
   expect(Math.max(...widths)).toBeLessThanOrEqual(80);
+});
+
+test('its help names every field that programs are given', () => {
+  const help = readback(['ground', '--help']).out;
+  const keys = keysOf(JSON.parse(ground('shelter', 'gap', '--json')));
+  expect(keys).toContain('climbM');
+  for (const key of keys) expect(help).toMatch(new RegExp(`\\b${key}\\b`));
+  expect(Math.max(...help.split('\n').map((line) => line.length))).toBeLessThanOrEqual(81);
 });
