@@ -1,12 +1,12 @@
 /**
- * What a frequency was most likely meant to be: two digits exchanged, the decimal point moved by one place, a
- * megahertz too many or too few. Only what the caller finds usable is offered.
+ * What a frequency was most likely meant to be: two digits exchanged, the decimal point moved by one place or
+ * left out, a megahertz too many or too few. Only what the caller finds usable is offered.
  */
 import { formatFrequency } from '../radio/format-quantity.ts';
 
 export interface LikelyFrequency {
   readonly frequencyHz: number;
-  readonly slip: 'digits exchanged' | 'decimal point' | 'one megahertz off';
+  readonly slip: 'digits exchanged' | 'decimal point' | 'written in kHz' | 'one megahertz off';
 }
 
 /** @param rank how well a frequency would do, 0 best; undefined for one that would not do at all */
@@ -35,6 +35,8 @@ function* slips(frequencyHz: number): Generator<LikelyFrequency> {
   }
   yield { frequencyHz: frequencyHz * 10, slip: 'decimal point' };
   if (frequencyHz % 10 === 0) yield { frequencyHz: frequencyHz / 10, slip: 'decimal point' };
+  // 146940, as some menus show it: kilohertz where megahertz are read.
+  if (frequencyHz % 1000 === 0) yield { frequencyHz: frequencyHz / 1000, slip: 'written in kHz' };
   yield { frequencyHz: frequencyHz - 1_000_000, slip: 'one megahertz off' };
   yield { frequencyHz: frequencyHz + 1_000_000, slip: 'one megahertz off' };
 }

@@ -1,8 +1,8 @@
 /** One row of a roster → a member. */
 import { nearest } from '../findings/nearest.ts';
+import { idPattern, idWords } from './id-words.ts';
 import type { ImportedRow, ImportRow } from './import-table.ts';
 import type { Plan } from './model.ts';
-import { idPattern } from './written.ts';
 import type { YamlValue } from './yaml-text.ts';
 
 /** @param plan where the row goes, whose radios and places it may name; without one any id will do */
@@ -46,28 +46,9 @@ export function importMember(
   };
 }
 
-const plainLetters: Readonly<Record<string, string>> = {
-  ł: 'l',
-  ø: 'oe',
-  đ: 'd',
-  ð: 'd',
-  þ: 'th',
-  ß: 'ss',
-  æ: 'ae',
-  œ: 'oe',
-  ı: 'i',
-};
-
 /** The first name; with the last one where that is taken. */
 function idOf(name: string, taken: ReadonlySet<string>): string | undefined {
-  const words = name
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    // Letters that have no form without their stroke, as passports write them (ICAO Doc 9303, part 3, section 6; from memory).
-    .replace(/[łøđðþßæœı]/g, (letter) => plainLetters[letter] ?? letter)
-    .split(/[^a-z0-9]+/)
-    .filter((word) => word !== '');
+  const words = idWords(name);
   const [first] = words;
   const long = words.join('-').slice(0, 32);
   return first !== undefined && !taken.has(first) ? first : long || undefined;

@@ -6,6 +6,7 @@ import type * as z from 'zod';
 import type { Finding, Place, PlanPath } from '../findings/finding.ts';
 import { nearest } from '../findings/nearest.ts';
 import { SourceText } from '../findings/source-text.ts';
+import { likelyId } from './id-words.ts';
 import { readYaml, type YamlTree } from './read-yaml.ts';
 
 /** What messages say of a kind of file. */
@@ -79,6 +80,15 @@ export function readAs<Schema extends z.ZodType>(
   return { read: read.data, findings: [], text, placeOf };
 }
 
+/** The key that was meant by one with a leading zero, a capital or a space. */
+function likelyKey(key: string, expected: string): string | undefined {
+  if (expected.startsWith('an id')) return likelyId(key);
+  const slot = Number(key);
+  return expected.startsWith('a slot') && key !== '' && Number.isInteger(slot) && slot >= 0
+    ? String(slot)
+    : undefined;
+}
+
 function* issueFindings(
   issue: z.core.$ZodIssue,
   tree: YamlTree,
@@ -114,15 +124,12 @@ function* issueFindings(
   if (issue.code === 'invalid_key') {
     const expected = issue.issues[0]?.message ?? issue.message;
     const key = String(path.at(-1));
-    const plain = Number(key);
     yield languageFinding(
       'plan/bad-key',
       `\`${key}\` is not ${expected}.`,
       path,
       placeOf(path, 'key'),
-      expected.startsWith('a slot') && key !== '' && Number.isInteger(plain) && plain >= 0
-        ? String(plain)
-        : undefined,
+      likelyKey(key, expected),
     );
     return;
   }

@@ -8,9 +8,11 @@
  */
 import * as z from 'zod';
 import { nearest } from '../findings/nearest.ts';
+import { formatFrequency } from '../radio/format-quantity.ts';
 import { type Dimension, type QuantityOptions, readQuantity } from '../radio/quantity.ts';
 import { parseTone, type Tone } from '../radio/tone.ts';
 import { parsePosition } from '../reach/position.ts';
+import { idPattern } from './id-words.ts';
 import type { Days, HertzSpan, Position, TimeOfDay } from './model.ts';
 
 type IssueSink = {
@@ -50,8 +52,6 @@ export function keyed<Shape extends z.core.$ZodShape>(shape: Shape, what: string
   const error = (issue: { code: string }) => (issue.code === 'unrecognized_keys' ? keys : what);
   return titled(z.strictObject(shape, { error }), what);
 }
-
-export const idPattern = /^[a-z][a-z0-9-]{0,31}$/;
 
 export const reference = (what: string) =>
   titled(z.string({ error: what }).regex(idPattern, { error: what }), what);
@@ -130,11 +130,21 @@ export function quantity(
       const reading = readQuantity(written, dimension, options);
       if (!reading.ok) return refuse(context, reading.message);
       if (options.most !== undefined && Math.abs(reading.value) > options.most) {
-        return refuse(context, `Expected ${what}; \`${written}\` is beyond anything met.`);
+        return refuse(
+          context,
+          `Expected ${what}; \`${written}\` is beyond anything met.`,
+          dimension === 'frequency' ? readInHertz(written, options.most) : undefined,
+        );
       }
       return reading.value;
     },
   );
+}
+
+/** Hertz written where megahertz are read: 162550000. */
+function readInHertz(written: string | number, most: number): string | undefined {
+  const reading = readQuantity(`${written} Hz`, 'frequency');
+  return reading.ok && reading.value <= most ? formatFrequency(reading.value) : undefined;
 }
 
 export const frequency = quantity('frequency', 'a frequency in MHz, such as 146.940', { most: 300e9 });

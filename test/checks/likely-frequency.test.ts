@@ -12,6 +12,7 @@ test.each([
   [146_250_000, 'digits exchanged'],
   [14_652_000, 'decimal point'],
   [1_465_200_000, 'decimal point'],
+  [146_520_000_000, 'written in kHz'],
   [147_520_000, 'one megahertz off'],
   [145_520_000, 'one megahertz off'],
 ])('%i Hz is known as 146.520 MHz with %s', (writtenHz, slip) => {

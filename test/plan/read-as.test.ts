@@ -25,3 +25,11 @@ test('what a file is called stands in what is said of it', () => {
     /^The plan has no `readback`|^`readbak` is not a key of a plan/,
   );
 });
+
+test('an id with capitals or spaces, and hertz where megahertz are read, are proposed as they were meant', () => {
+  const proposals = (line: string) =>
+    load(`readback: 1\n${line}\n`, 'p.yaml').findings.flatMap(({ suggestion }) => suggestion ?? []);
+  expect(proposals('members:\n  Dana: { name: Dana }')).toContain('dana');
+  expect(proposals('members:\n  José Núñez: { name: José }')).toContain('jose-nunez');
+  expect(proposals('channels:\n  3: { name: WX, listen: 162550000 }')).toContain('162.550');
+});

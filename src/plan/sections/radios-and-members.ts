@@ -1,12 +1,12 @@
 /** Kinds of radio, the people who hold them, and what stations depend on. */
 import * as z from 'zod';
 import { entry } from '../entry.ts';
+import { idPattern } from '../id-words.ts';
 import type { Battery, Licence } from '../model.ts';
 import {
   byId,
   date,
   hertzSpan,
-  idPattern,
   keyed,
   line,
   listOf,
