@@ -263,17 +263,18 @@ program
     'after',
     `
 --json prints { plan, revision, paths: [{ from, to, slot, members, distanceM,
-bearingDeg, returnBearingDeg, magneticBearingDeg, verdict, probability, marginDb,
-spreadDb, there, back, obstacle, trials: [{ date, heard, report }] }] }, ids as
-in the plan, an end as { place, radio } or { repeater, mailbox or digipeater,
-place }. Without elevation data noData says why, in place of verdict to obstacle.
-there and back, the ways that are sent: { lossDb, signalDbm, thresholdDbm,
-marginDb, parts: [{ what, db, fromMemory }] }. obstacle: { latitudeDeg,
-longitudeDeg, alongM, groundM, aboveLineM, firstFresnelZoneM }. With --trials:
-{ plan, revision, trials: [{ index, date, radio, heard, predicted: a path as
-above }], radios: [{ radio, trials, meanErrorDb, spreadDb, spreadFitted,
-offeredDb }], withoutPrediction: indexes of trials }. Db is decibels, Dbm
-decibels over a milliwatt, M metres, Deg degrees, probability 0 to 1.
+bearingDeg, returnBearingDeg, magneticBearingDeg, verdict, probability,
+marginDb, spreadDb, there, back, obstacle, trials: [{ date, heard, report }] }]
+}, ids as in the plan, an end as { place, radio } or { repeater, mailbox or
+digipeater, place }. Without elevation data noData says why, in place of verdict
+to obstacle. there and back, the ways that are sent: { lossDb, signalDbm,
+thresholdDbm, marginDb, parts: [{ what, db, fromMemory }] }. obstacle: {
+latitudeDeg, longitudeDeg, alongM, groundM, aboveLineM, firstFresnelZoneM }.
+With --trials: { plan, revision, trials: [{ index, date, radio, heard,
+predicted: a path as above }], radios: [{ radio, trials, meanErrorDb, spreadDb,
+spreadFitted, offeredDb }], withoutPrediction: indexes of trials }. Db is
+decibels, Dbm decibels over a milliwatt, M metres, Deg degrees, probability 0 to
+1.
 
 Examples:
   readback paths plan.yaml
@@ -305,14 +306,14 @@ Where the last trial from there heard nothing, or heard it broken, the trial
 overrules a prediction that the path closes: ground is then named with 10 dB
 more than where they are.
 
---json prints { from, to, slot, wanted, here: { verdict, marginDb, probability },
-tried: the last trial { date, heard, report } or null, tooHopeful: whether it
+--json prints { from, to, slot, wanted, here: { verdict, marginDb, probability
+}, tried: the last trial { date, heard, report } or null, tooHopeful: whether it
 overrules the prediction, raisedToM: the lowest antenna here with the chance
-wanted or null, spots, best, or noData: why there is no answer }. from and to are
-{ kind, place, radio } of a member or { kind, id, place } of a station. spots,
-quickest first, and best are { latitudeDeg, longitudeDeg, locator, groundM,
-walkS, walkM, climbM, marginDb, probability }. Db is decibels, M metres, S
-seconds, Deg degrees; wanted and probability are 0 to 1.
+wanted or null, spots, best, or noData: why there is no answer }. from and to
+are { kind, place, radio } of a member or { kind, id, place } of a station.
+spots, quickest first, and best are { latitudeDeg, longitudeDeg, locator,
+groundM, walkS, walkM, climbM, marginDb, probability }. Db is decibels, M
+metres, S seconds, Deg degrees; wanted and probability are 0 to 1.
 
 Examples:
   readback ground plan.yaml --from trailhead --to gap

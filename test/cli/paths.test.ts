@@ -116,4 +116,5 @@ test('its help names every field that programs are given', () => {
   const keys = keysOf(printed);
   expect(keys).toEqual(expect.arrayContaining(['noData', 'firstFresnelZoneM', 'offeredDb']));
   for (const key of keys) expect(help).toMatch(new RegExp(`\\b${key}\\b`));
+  expect(longest(help)).toBeLessThanOrEqual(80);
 });
