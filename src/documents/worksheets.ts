@@ -52,6 +52,8 @@ export interface WorksheetChannel {
     readonly value: string;
     /** Differs from the channel before it, so that it must be changed and not only confirmed. */
     readonly differs: boolean;
+    /** Words that may be broken over two lines, which a figure or a name may not. */
+    readonly phrase: boolean;
   }[];
   readonly listenOnly: boolean;
   /** Who may transmit, where not every holder may; empty where all may. */
@@ -100,7 +102,9 @@ function worksheet(
       entries: order.flatMap((field, column) => {
         const value = values[index]?.[column] ?? '';
         const differs = value !== values[index - 1]?.[column];
-        return isSame[column] ? [] : [{ field: words.field[field], value, differs }];
+        return isSame[column]
+          ? []
+          : [{ field: words.field[field], value, differs, phrase: value === words.anyPower }];
       }),
       listenOnly: entry.senders.length === 0,
       only:
