@@ -71,7 +71,7 @@ export const german: Words = {
   rungWord: 'Stufe',
   figure: {
     day: 'Die Runden eines Tages auf einem Streifen von 24 Stunden; die Tabelle darunter sagt dasselbe in Worten.',
-    net: 'An welchen Stationen und Kanälen die Mitglieder hängen: erste Anrufe mit dicken, spätere Stufen mit dünnen Linien; die Leitern sagen dasselbe in Worten.',
+    net: 'An welchen Stationen und Kanälen die Mitglieder hängen: erste Anrufe mit dicken, spätere Stufen mit gestrichelten Linien, gepunktet, wo sie nur hören; die Leitern sagen dasselbe in Worten.',
     bands:
       'Jeder Kanal auf der Skala seines Bandes, ein Punkt für Empfang, ein Ring für Senden; die Kanalliste sagt dasselbe in Zahlen.',
     profile: (from, to, clearance) => `Das Gelände von ${from} bis ${to}. ${clearance}`,

@@ -6,7 +6,8 @@ import type { OffsetDirection } from '../consequences/channel-particulars.ts';
 import type { ThingKind } from '../consequences/hangs-on.ts';
 import type { Standing } from '../consequences/outages.ts';
 import type { Severity } from '../findings/finding.ts';
-import type { Cards, EntryField, Grade, Heard } from '../plan/model.ts';
+import type { Cards, EntryField, Grade } from '../plan/model.ts';
+import type { Heard } from '../reach/heard.ts';
 import type { Verdict } from '../reach/verdict.ts';
 
 export interface Words {
@@ -137,7 +138,7 @@ export const english: Words = {
   rungWord: 'rung',
   figure: {
     day: 'The check-ins of a day on a strip of 24 hours; the table below says the same in words.',
-    net: 'Which stations and channels members hang on, first calls with thick lines and later rungs with thin ones; the ladders say the same in words.',
+    net: 'Which stations and channels members hang on, first calls with thick lines, later rungs with dashed ones, and dotted ones where they only listen; the ladders say the same in words.',
     bands:
       'Each channel on the scale of its band, a dot where it receives and a ring where it transmits; the channel table says the same in figures.',
     profile: (from, to, clearance) => `The ground from ${from} to ${to}. ${clearance}`,

@@ -9,9 +9,12 @@ import { demoPlan, press, subjectOf } from './press.ts';
 let page = '';
 let text = '';
 let numbers: readonly string[] = [];
+let check = '';
 
 beforeAll(async () => {
-  const { files, flaws } = await documentSet(await subjectOf(demoPlan, true), press());
+  const subject = await subjectOf(demoPlan, true);
+  check = subject.check;
+  const { files, flaws } = await documentSet(subject, press());
   expect(flaws).toEqual([]);
   page = new TextDecoder().decode(files.get('booklet.html'));
   const document = await getDocumentProxy((files.get('booklet.pdf') ?? new Uint8Array()).slice());
@@ -22,7 +25,10 @@ beforeAll(async () => {
 test('the title page bears revision, effective date, plan check and its spelling', () => {
   expect(numbers[0]).toMatch(/revision 3/);
   expect(numbers[0]).toContain('2026-12-01');
-  expect(numbers[0]).toContain('November Five Lima Three');
+  // The word for each letter begins with that letter (ITU Radio Regulations, Appendix 14).
+  const spelled = numbers[0]?.split(`Plan check ${check}\n`)[1] ?? '';
+  const [first, , third] = spelled.split(' ').map((word) => word[0]);
+  expect([first, third]).toEqual([check[0], check[2]]);
 });
 
 test('the table of contents names for each part the page on which its heading stands', () => {
@@ -33,7 +39,8 @@ test('the table of contents names for each part the page on which its heading st
 });
 
 test('each page bears revision and plan check at its head', () => {
-  for (const one of numbers) expect(one).toMatch(/revision 3 of 2026-12-01, plan check N5L3/);
+  expect(check).toMatch(/^[A-Z]\d[A-Z]\d$/);
+  for (const one of numbers) expect(one).toContain(`revision 3 of 2026-12-01, plan check ${check}`);
 });
 
 test('the roll-call script states the duty to identify of the service of its channel', () => {
@@ -46,6 +53,18 @@ test('a service without a duty to identify has none in its script', async () => 
   // 47 CFR 95.2751 and following ask no identification of MURS stations.
   const { data } = await gatherBooklet(await subjectOf(demoPlan), english);
   expect(data.rollCalls.find(({ slot }) => slot === 11)?.identify).toBe('');
+});
+
+test('net control is not asked to call herself: her row is marked, and ticked by others where they take turns', async () => {
+  const one = demoPlan.replace(/control: \[[^\]]*\]/g, 'control: [ward]').replace(/^ *turn: .*\n/gm, '');
+  const rollOf = async (plan: string) => {
+    const { data } = await gatherBooklet(await subjectOf(plan), english);
+    return data.rollCalls.flatMap(({ roll }) => roll.filter(({ control, turn }) => control || turn));
+  };
+  const alone = await rollOf(one);
+  expect(alone.length).toBeGreaterThan(0);
+  for (const row of alone) expect(row).toMatchObject({ name: 'Ward Ellison', control: true, turn: false });
+  expect((await rollOf(demoPlan)).some(({ turn, control }) => turn && !control)).toBe(true);
 });
 
 test('the distance table and the paths stand beside their cautions', () => {

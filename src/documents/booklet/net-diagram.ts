@@ -1,6 +1,7 @@
 /**
  * Who hangs on which station: members on the right, the channels of their ladders and check-ins in the middle,
- * what those need on the left. First calls have thick lines, later rungs thin dashed ones.
+ * what those need on the left. First calls have thick lines, later rungs thin dashed ones;
+ * a dotted line goes to a channel that the member may only listen to.
  */
 import type { Consequences } from '../../consequences/consequences.ts';
 import type { Plan } from '../../plan/model.ts';
@@ -28,14 +29,13 @@ export function netDiagram(plan: Plan, consequences: Consequences, alt: string):
   const words = (x: number, y: number, text: string, strong = false): void => {
     shapes.push({ kind: 'words', x, y: y + 1.1, text: cut(text), sizePt: 9, align: 'start', strong });
   };
-  for (const { member, slot, first } of links) {
+  for (const { member, slot, kind } of links) {
     const from = [columns.members - 1, yOf(members, members.indexOf(member))] as const;
     const to = [columns.stations + 45, yOf(slots, slots.indexOf(slot))] as const;
     shapes.push({
       kind: 'line',
       points: [to, from],
-      widthMm: first ? 0.6 : 0.2,
-      ...(first ? {} : { dashMm: [1.2, 0.8] }),
+      ...strokes[kind],
     });
   }
   for (const { slot, needs: own } of needed)
@@ -66,17 +66,28 @@ export function netDiagram(plan: Plan, consequences: Consequences, alt: string):
 interface Link {
   readonly member: string;
   readonly slot: number;
-  readonly first: boolean;
+  readonly kind: keyof typeof strokes;
 }
+
+const strokes = {
+  first: { widthMm: 0.6 },
+  later: { widthMm: 0.2, dashMm: [1.2, 0.8] },
+  listens: { widthMm: 0.4, dashMm: [0.4, 1] },
+} as const;
 
 function linksOf(plan: Plan, consequences: Consequences, member: string): Link[] {
   const rungs = consequences
     .laddersOf(member)
     .flatMap((ladder) => ladder.rungs.flatMap((rung) => rung.channel ?? []));
   const slots = rungs.length > 0 ? rungs : consequences.checkInsOf(member).map((checkIn) => checkIn.channel);
-  return [...new Set(slots)]
-    .filter((slot) => plan.channels.has(slot))
-    .map((slot, index) => ({ member, slot, first: index === 0 }));
+  const known = [...new Set(slots)].filter((slot) => plan.channels.has(slot));
+  const listens = (slot: number) => consequences.best(member, slot)?.may === 'listen only';
+  const first = known.find((slot) => !listens(slot));
+  return known.map((slot) => ({
+    member,
+    slot,
+    kind: listens(slot) ? 'listens' : slot === first ? 'first' : 'later',
+  }));
 }
 
 /** What the stations of a channel need, by name, one step deep: the outage table goes further. */

@@ -22,13 +22,22 @@ export interface RollCall {
   readonly turns: boolean;
   readonly open: string;
   readonly urgent: string;
-  readonly roll: readonly { readonly name: string; readonly calls: string }[];
+  readonly roll: readonly RollRow[];
   readonly check: string;
   /** What to do about who did not answer; empty where no ladder is named. */
   readonly missed: string;
   readonly close: string;
   /** The duty to identify, in the words of the country's row; empty where there is none. */
   readonly identify: string;
+}
+
+export interface RollRow {
+  readonly name: string;
+  readonly calls: string;
+  /** Always net control, who does not call themselves. */
+  readonly control: boolean;
+  /** Net control when it is their turn. */
+  readonly turn: boolean;
 }
 
 export interface TurnRow {
@@ -67,9 +76,17 @@ export function rollCalls(
         urgent: words.script.urgent,
         roll: consequences.membersOf(checkIn.who).flatMap((id) => {
           const member = plan.members.get(id);
+          const controls = checkIn.control.includes(id);
           return member === undefined
             ? []
-            : [{ name: member.name, calls: callSigns(member, law).join(', ') }];
+            : [
+                {
+                  name: member.name,
+                  calls: callSigns(member, law).join(', '),
+                  control: controls && checkIn.control.length === 1,
+                  turn: controls && checkIn.control.length > 1,
+                },
+              ];
         }),
         check: words.script.check,
         missed: ladder === undefined ? '' : words.script.missed(ladder.name),

@@ -27,3 +27,14 @@ test('the rows of a large group move together, so that the picture stays on its 
 test('a group whose rows would touch has no picture, and its booklet is printed all the same', async () => {
   expect(await heightMm(120)).toBeUndefined();
 });
+
+test('a dotted line goes to a channel that a member may only listen to', async () => {
+  const dotted = async (text: string) => {
+    const { plan, consequences } = await subjectOf(text);
+    const shapes = netDiagram(plan, consequences, '')?.shapes ?? [];
+    return shapes.filter((shape) => shape.kind === 'line' && shape.dashMm?.[0] === 0.4).length;
+  };
+  expect(await dotted(demoPlan)).toBe(0);
+  // The three channels of the ladder of Hollis, who has lost her licence.
+  expect(await dotted(demoPlan.replace(/licences: \{[^\n]*KX4XHG[^\n]*\n +/, ''))).toBe(3);
+});
