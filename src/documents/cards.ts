@@ -49,7 +49,11 @@ export interface CardData {
     readonly name: string;
     /** Stands on one line, whatever size that takes. */
     readonly short: boolean;
+    /** The bearer may not transmit there, and listens for the others. */
+    readonly listen: boolean;
   } | null;
+  /** Says what the arrow, the square and the minutes mean, where there is room. */
+  readonly signs: boolean;
   readonly ladders: readonly LadderData[];
   readonly checkIns: readonly CheckInData[];
   /** Channels as rows of the table, with air between groups. */
@@ -191,7 +195,7 @@ function cardOf(context: Context, member: Member): CardData {
         .map((id) => plan.members.get(id)?.name.split(' ')[0] ?? id)
         .join(', '),
       rungs: ladder.rungs.map((rung) => {
-        const plain = rungOf(plan, rung, words);
+        const plain = rungOf(plan, rung, words, onlyListens(consequences, member.id, rung.channel));
         const tried = roomy ? triedText(plan, member, rung, words) : '';
         return tried === words.untried
           ? { ...plain, act: [plain.act, tried].filter(Boolean).join('; '), tried: '' }
@@ -200,15 +204,20 @@ function cardOf(context: Context, member: Member): CardData {
     }),
   );
   const firstRung = ladders[0]?.rungs.find((rung) => rung.channel !== null);
-  const checkIns = consequences.checkInsOf(member.id);
+  const checkIns = consequences.checkInsOf(member.id).map((checkIn) => {
+    const shown = checkInOf(plan, checkIn, checkIn.control.includes(member.id), words);
+    return { ...shown, listen: shown.listen || onlyListens(consequences, member.id, checkIn.channel) };
+  });
+  const first = firstRung?.channel ?? channelName(plan, checkIns[0]?.slot);
   return {
     id: member.id,
     general: false,
     name: member.name,
     calls: callSigns(member, law),
-    first: firstCall(firstRung?.channel ?? channelName(plan, checkIns[0]?.channel)),
+    first: firstCall(first, onlyListens(consequences, member.id, first?.slot)),
     ladders,
-    checkIns: checkIns.map((checkIn) => checkInOf(plan, checkIn, checkIn.control.includes(member.id), words)),
+    checkIns,
+    signs: hasRoomForSigns(context, ladders, checkIns.length),
     ...backOf(context, member.id, channelsOf(context, member)),
   };
 }
@@ -223,14 +232,24 @@ function generalCard(context: Context): CardData {
   const channels = [...consequences.channels.values()]
     .toSorted((a, b) => a.slot - b.slot)
     .map((on) => channelData(context, on, on.transmitHz === undefined, on.services[0] ?? ''));
+  const first = rungs.find((rung) => rung.channel !== null)?.channel ?? null;
+  const ladders = ladder === undefined ? [] : [{ name: ladder.name, reach: '', rungs }];
+  // Whoever keeps watch for one member alone listens for that member, and not for guests.
+  const checkIns = [...plan.checkIns.values()].filter(
+    ({ listen, who }) => !listen || consequences.membersOf(who).length !== 1,
+  );
   return {
     id: 'general',
     general: true,
     name: plan.title,
     calls: [],
-    first: firstCall(rungs.find((rung) => rung.channel !== null)?.channel ?? null),
-    ladders: ladder === undefined ? [] : [{ name: ladder.name, reach: '', rungs }],
-    checkIns: [...plan.checkIns.values()].map((checkIn) => checkInOf(plan, checkIn, false, words)),
+    first: firstCall(
+      first,
+      first !== null && consequences.channels.get(first.slot)?.transmitHz === undefined,
+    ),
+    ladders,
+    checkIns: checkIns.map((checkIn) => checkInOf(plan, checkIn, false, words)),
+    signs: hasRoomForSigns(context, ladders, checkIns.length),
     ...backOf(context, 'general', channels),
   };
 }
@@ -276,7 +295,24 @@ export function callSigns(member: Member, law: Law): readonly string[] {
     .flatMap(([, licence]) => (licence.call === undefined ? [] : [licence.call]));
 }
 
-export function rungOf(plan: Plan, rung: Rung, words: Words): Omit<RungData, 'tried'> {
+/** True where they hold the channel but may not transmit on it; a channel that no radio of theirs holds is a finding. */
+function onlyListens(consequences: Consequences, member: string, slot: number | undefined): boolean {
+  return slot !== undefined && consequences.best(member, slot)?.may === 'listen only';
+}
+
+/** Two lines are left for it when every rung and every check-in has its own; long ones take more, and size gives way. */
+function hasRoomForSigns(
+  { plan, roomy }: Context,
+  ladders: readonly LadderData[],
+  checkIns: number,
+): boolean {
+  const lines = ladders.flatMap(({ rungs }) => rungs.map(({ tried }) => (tried === '' ? 1 : 2)));
+  const taken = lines.reduce((sum, each) => sum + each, ladders.length + checkIns);
+  return roomy && taken > 0 && taken + 2 <= linesOf[plan.cards.size];
+}
+
+/** @param listens whoever it is for may not transmit on its channel, and neither calls nor sends there */
+export function rungOf(plan: Plan, rung: Rung, words: Words, listens = false): Omit<RungData, 'tried'> {
   const within = rung.withinMin === undefined ? '' : span(rung.withinMin);
   const grade = words.grade[rung.grade];
   if (rung.channel === undefined) {
@@ -284,8 +320,13 @@ export function rungOf(plan: Plan, rung: Rung, words: Words): Omit<RungData, 'tr
     const acts = [place === undefined ? '' : words.meet(place, rung.at), rung.other ?? ''].filter(Boolean);
     return { grade, channel: null, act: acts.join('; '), within };
   }
+  const place = rung.from === undefined ? '' : words.from(plan.places.get(rung.from)?.name ?? rung.from);
+  if (listens) {
+    const acts = [place, words.listenOnly, rung.other ?? ''].filter(Boolean);
+    return { grade, channel: channelName(plan, rung.channel), act: acts.join(', '), within };
+  }
   const acts = [
-    rung.from === undefined ? '' : words.from(plan.places.get(rung.from)?.name ?? rung.from),
+    place,
     rung.mailbox === undefined
       ? ''
       : words.mailbox(
@@ -298,8 +339,8 @@ export function rungOf(plan: Plan, rung: Rung, words: Words): Omit<RungData, 'tr
   return { grade, channel: channelName(plan, rung.channel), act: acts.join(', '), within };
 }
 
-function firstCall(channel: RungData['channel']): CardData['first'] {
-  return channel === null ? null : { ...channel, short: isShort(channel.name) };
+function firstCall(channel: RungData['channel'], listen: boolean): CardData['first'] {
+  return channel === null ? null : { ...channel, short: isShort(channel.name), listen };
 }
 
 /** A name as long as radios show one is kept whole; a longer one may be broken. */

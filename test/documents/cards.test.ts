@@ -1,3 +1,4 @@
+import { extractText, getDocumentProxy } from 'unpdf';
 import { expect, test } from 'vitest';
 import { gatherCards, gatherGeneralCard } from '../../src/documents/cards.ts';
 import { documentSet } from '../../src/documents/document-set.ts';
@@ -29,6 +30,64 @@ test('a channel on which the bearer may not transmit is marked listen only, with
   const { channels, listening } = await cardOf(demoPlan, 'maeve');
   const neighbours = [...channels, ...listening].find(({ slot }) => slot === 8);
   expect(neighbours).toMatchObject({ listenOnly: true, power: 'listen only', shift: '', tone: '' });
+});
+
+/** Hollis of the demo without her licence: she holds the handheld and hears the repeater, and calls nowhere. */
+const unlicensed = demoPlan.replace(
+  'licences: { amateur: { class: technician, call: KX4XHG, expires: 2035-02-27 } }\n    ',
+  '',
+);
+
+test('whoever may not transmit on their first channel is told to listen there, and calls on no rung', async () => {
+  expect((await cardOf(demoPlan, 'hollis')).first).toMatchObject({ slot: 1, listen: false });
+  const card = await cardOf(unlicensed, 'hollis');
+  expect(card.first).toMatchObject({ slot: 1, listen: true });
+  const rungs = card.ladders[0]?.rungs ?? [];
+  const radio = rungs.filter(({ channel }) => channel !== null).map(({ act }) => act);
+  expect(radio.length).toBeGreaterThan(1);
+  for (const act of radio) expect(act).toMatch(/(?:^|, )listen only$/);
+  // What is done without a radio stays.
+  expect(rungs.some(({ channel, act }) => channel === null && act !== '')).toBe(true);
+  expect(card.checkIns.length).toBeGreaterThan(0);
+  expect(card.checkIns.every(({ listen }) => listen)).toBe(true);
+});
+
+test('the printed card of whoever only listens has the word in place of the arrow', async () => {
+  const { files } = await documentSet(await subjectOf(unlicensed), press(), { packs: true });
+  const textOf = async (path: string) => {
+    const pdf = await getDocumentProxy((files.get(path) ?? new Uint8Array()).slice());
+    return (await extractText(pdf, { mergePages: true })).text;
+  };
+  expect(await textOf('packs/hollis/card.pdf')).toMatch(/Listen:\s+1\s+GAP/);
+  expect(await textOf('packs/otis/card.pdf')).not.toContain('Listen:');
+});
+
+test('the guest card has the roll calls and the watches for many, not those kept for one member', async () => {
+  const watch =
+    'check-ins:\n  for-inez: { name: Inez on her way, channel: 3, at: "21:15", days: every day, lasts: 10 min, who: [inez], listen: true }\n';
+  const times = async (text: string) => {
+    const { plan, law, consequences, check } = await subjectOf(text);
+    return gatherGeneralCard(plan, law, consequences, check, english).cards[0]?.checkIns.map(
+      ({ when }) => when,
+    );
+  };
+  expect(await times(demoPlan.replace('check-ins:\n', watch))).toEqual(await times(demoPlan));
+  expect(await times(demoPlan.replace('check-ins:\n', watch.replace('[inez]', '[inez, otis]')))).toContain(
+    '21:15',
+  );
+});
+
+test('a card with room says what its signs mean; on a bank card the sheet alone says it', async () => {
+  for (const [size, says] of [
+    ['id-1', false],
+    ['fold', false],
+    ['a7', true],
+    ['index', true],
+    ['a6', true],
+  ] as const) {
+    const card = await cardOf(demoPlan.replace('size: id-1', `size: ${size}`), 'inez');
+    expect(card.signs, size).toBe(says);
+  }
 });
 
 test('rows of channels stand in groups of three to five', async () => {
