@@ -16,8 +16,8 @@ export interface Verification {
   readonly exact: readonly KeptRevision[];
   /** Those that one slip would make of it, with what was probably meant. */
   readonly near: readonly { readonly kept: KeptRevision; readonly slip: string }[];
-  /** The newest of all that are kept. */
-  readonly newest: KeptRevision | undefined;
+  /** The newest of each title that is kept, by title; of the plan with this check alone, where one has it. */
+  readonly newest: readonly KeptRevision[];
 }
 
 /** `N5L3` of `n5-l3`, of `November Five Lima Three` and of `N Fife L Tree`; undefined for what is no check. */
@@ -55,11 +55,13 @@ export function verifyCheck(code: string, kept: readonly KeptRevision[]): Verifi
     const slip = slipBetween(code, each.check);
     return slip === undefined ? [] : [{ kept: each, slip }];
   });
+  const exact = newestFirst.filter(({ check }) => check === code);
+  const titles = [...new Set((exact.length > 0 ? exact.slice(0, 1) : kept).map(({ title }) => title))];
   return {
     code,
-    exact: newestFirst.filter(({ check }) => check === code),
+    exact,
     near,
-    newest: newestFirst[0],
+    newest: titles.toSorted().flatMap((title) => newestFirst.find((each) => each.title === title) ?? []),
   };
 }
 

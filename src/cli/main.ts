@@ -203,8 +203,9 @@ program
   .addHelpText(
     'after',
     `
-The newest revision is the one that should be held. A check that differs from a
-kept one by one character, or by two exchanged, is told as near: ask again.
+The newest revision of a title is the one that should be held. A check that
+differs from a kept one by one character, or by two exchanged, is told as near:
+ask again.
 
 Exit status: 0 the newest revision; 1 an older one, a near one or none.
 

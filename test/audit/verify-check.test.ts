@@ -27,7 +27,16 @@ describe('a plan check as it is heard', () => {
 
 describe('which revision somebody holds', () => {
   test('the one with this very check', () => {
-    expect(verifyCheck('K7M4', kept)).toMatchObject({ exact: [{ revision: 2 }], newest: { revision: 3 } });
+    expect(verifyCheck('K7M4', kept)).toMatchObject({ exact: [{ revision: 2 }], newest: [{ revision: 3 }] });
+  });
+
+  test('of two plans kept side by side, each has its own newest', () => {
+    const both = [...kept, { file: 'camp.yaml', title: 'B', revision: 12, check: 'R2T8' }];
+    expect(verifyCheck('N5L3', both).newest).toMatchObject([{ title: 'A', revision: 3 }]);
+    expect(verifyCheck('X2X2', both).newest).toMatchObject([
+      { title: 'A', revision: 3 },
+      { title: 'B', revision: 12 },
+    ]);
   });
 
   test('five misheard as nine is near, and sounds alike', () => {

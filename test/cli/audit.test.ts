@@ -1,4 +1,4 @@
-import { chmodSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { chmodSync, copyFileSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { demo, emptyFolder, readback } from './readback.ts';
@@ -173,6 +173,19 @@ describe('readback checkcode and verify', () => {
     expect(near.status).toBe(1);
     expect(near.out).toContain('Ask again.');
     expect(readback(['verify', 'nonsense', demo]).status).toBe(2);
+  });
+
+  test('in a folder, other plans and files that are no plans do not stand in the way', () => {
+    const folder = join(emptyFolder(), 'kept');
+    mkdirSync(folder);
+    for (const name of ['hickory-gap.yaml', 'lauterkar-hut.yaml'])
+      copyFileSync(join('plans', name), join(folder, name));
+    writeFileSync(join(folder, 'rules.yaml'), 'rules: 1\n');
+    const [check = ''] = readback(['checkcode', demo]).out.split(/\s/);
+    const told = readback(['verify', check, folder]);
+    expect(told.status).toBe(0);
+    expect(told.out.replace(/\s+/g, ' ')).toContain('the newest kept of that title.');
+    expect(told.err).toContain('Passed over');
   });
 });
 
