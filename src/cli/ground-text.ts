@@ -1,6 +1,6 @@
 /** What `readback ground` says to people: how it stands here, what was tried, and where to walk. */
 import { createColors } from 'picocolors';
-import { clearlyBetterDb, type GroundFound, highestM } from '../consequences/ground-search.ts';
+import { clearlyBetterDb, type GroundFound, highestM, wasRead } from '../consequences/ground-search.ts';
 import type { Plan } from '../plan/model.ts';
 import { formatDistance } from '../radio/format-quantity.ts';
 import { maidenhead } from '../reach/maidenhead.ts';
@@ -76,7 +76,7 @@ function here({ path, worse, raisedToM }: GroundFound, { chance }: GroundAsked):
 }
 
 function whereToWalk(
-  { worse, answer, overruledBy }: GroundFound,
+  { path, worse, answer, overruledBy }: GroundFound,
   { chance, mostWalkS }: GroundAsked,
   print: Lines,
   bold: (text: string) => string,
@@ -102,12 +102,18 @@ function whereToWalk(
   }
   if (!answer.ok) return print.say(answer.reason);
   if (worse.probability >= chance) return print.say(`Nobody need walk: the path closes here with ${wanted}.`);
+  const last = path.trials.at(-1);
+  const opening =
+    last && wasRead(last)
+      ? `${print.say(`Not predicted to close here with ${wanted}, but ${last.heard} on ${last.date}: call from here before anyone walks.`)}\n\n`
+      : '';
   const spot = (each: Spot, index: number) => `${spotLine(each, index + 1)} ${percent(each.probability)}`;
   if (answer.spots.length === 0)
-    return `${print.say(`No ground within ${within} gives ${wanted}. The best there is:`)}\n${spot(answer.best, 0)}`;
-  return [bold(print.say(`Nearest ground with ${wanted}, by walking time`)), ...answer.spots.map(spot)].join(
-    '\n',
-  );
+    return `${opening}${print.say(`No ground within ${within} gives ${wanted}. The best there is:`)}\n${spot(answer.best, 0)}`;
+  return `${opening}${[
+    bold(print.say(`Nearest ground with ${wanted}, by walking time`)),
+    ...answer.spots.map(spot),
+  ].join('\n')}`;
 }
 
 function stationName(plan: Plan, id: string): string {

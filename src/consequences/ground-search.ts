@@ -96,7 +96,7 @@ export function groundSearch(
   };
   const found = nearestGround(search);
   const last = path.trials.at(-1);
-  const overruledBy = worse.probability >= wish.chance && last && wasNotRead(last) ? last : undefined;
+  const overruledBy = worse.probability >= wish.chance && last && !wasRead(last) ? last : undefined;
   const answer =
     overruledBy && found.ok
       ? groundAbove(search, Math.max(worse.marginDb, found.here.marginDb) + clearlyBetterDb)
@@ -130,8 +130,9 @@ export function groundSearch(
   };
 }
 
-function wasNotRead({ heard }: Trial): boolean {
-  return heard === 'nothing' || heard === 'broken';
+/** Whether the words came through. */
+export function wasRead({ heard }: Trial): boolean {
+  return heard === 'readable' || heard === 'weak';
 }
 
 /**

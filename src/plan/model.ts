@@ -7,6 +7,7 @@
  */
 import type { Tone } from '../radio/tone.ts';
 import type { FeedLine } from '../reach/feed-line.ts';
+import type { Heard } from '../reach/heard.ts';
 
 export interface Plan {
   readonly title: string;
@@ -305,8 +306,6 @@ export interface Rung {
   readonly other?: string;
   readonly dependsOn: readonly string[];
 }
-
-export type Heard = 'readable' | 'weak' | 'broken' | 'nothing';
 
 export interface Trial {
   /** ISO date. */

@@ -7,7 +7,8 @@
  * what does not lead anywhere is a complaint with the nearest that would.
  */
 import { nearest } from '../findings/nearest.ts';
-import type { Heard, Plan, Trial } from './model.ts';
+import type { Heard } from '../reach/heard.ts';
+import type { Plan, Trial } from './model.ts';
 
 export type TrialReading =
   | { readonly ok: true; readonly trial: Trial }

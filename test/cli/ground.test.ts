@@ -1,6 +1,8 @@
+import { cpSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { keysOf } from './keys-of.ts';
-import { demo, readback } from './readback.ts';
+import { demo, emptyFolder, readback } from './readback.ts';
 
 /** The demo's own trials: from the ford nothing was heard of the Gap, from the shelter it was broken, from the lookout readable. */
 function ground(from: string, to: string, ...more: readonly string[]): string {
@@ -50,6 +52,26 @@ test('where a path is not predicted to close, ground with the chance wanted is n
   const out = ground('ford', 'piney');
   expect(out).toContain('No antenna up to 10 m above the ground would give 90 % here.');
   expect(out).toMatch(/^Nearest ground with 90 %, by walking time\n {2}1 .* dB 9\d %$/m);
+});
+
+test('a trial that was readable where the path is not predicted to close is tried again before anyone walks', () => {
+  const folder = join(emptyFolder(), 'plans');
+  cpSync('plans', folder, { recursive: true });
+  const plan = join(folder, 'hickory-gap.yaml');
+  const nothing = 'from: ford, to: gap, channel: 1, radio: handheld, member: otis, heard: nothing';
+  const written = readFileSync(plan, 'utf8');
+  expect(written).toContain(nothing);
+  writeFileSync(
+    plan,
+    written.replace(
+      nothing,
+      nothing.replace('to: gap, channel: 1', 'to: schoolhouse, channel: 3').replace('nothing', 'weak'),
+    ),
+  );
+  const { out } = readback(['ground', plan, '--from', 'ford', '--to', 'schoolhouse', '--channel', '3']);
+  expect(oneLine(out)).toContain(
+    'Not predicted to close here with 90 %, but weak on 2026-11-15: call from here before anyone walks.',
+  );
 });
 
 test('programs are told of the trial, and that it overrules the prediction', () => {
