@@ -1,7 +1,6 @@
 /** Slips that people make at a radio's menu, put into rows that were right: where each shows, and what caused it. */
 import type { CauseCode } from '../../src/audit/cause.ts';
 import type { Entry } from '../../src/consequences/entries.ts';
-import { english } from '../../src/documents/words.ts';
 import { ctcssTones } from '../../src/radio/ctcss.ts';
 import { formatFrequency } from '../../src/radio/format-quantity.ts';
 import type { Seeded } from './seeded.ts';
@@ -136,7 +135,7 @@ export const makers: Readonly<Partial<Record<CauseCode, Maker>>> = {
   'other-setting': (bench, chance) => {
     const width = cell('width', (value) => (value === '25 kHz' ? 'narrow' : 'wide'));
     const power = cell('power', (value) =>
-      value === english.anyPower ? undefined : value.startsWith('high') ? 'low' : 'high',
+      value.startsWith('any') ? undefined : value.startsWith('high') ? 'low' : 'high',
     );
     return (chance.below(2) === 0 ? width : power)(bench, chance);
   },
@@ -170,8 +169,8 @@ export const makers: Readonly<Partial<Record<CauseCode, Maker>>> = {
         return value !== undefined &&
           left !== undefined &&
           value !== left &&
-          !['none', english.anyPower].includes(value) &&
-          !['none', english.anyPower, '', 'empty'].includes(left)
+          !/^(?:none|any\b.*)$/.test(value) &&
+          !/^(?:none|any\b.*|empty|)$/.test(left)
           ? [{ row, column, left }]
           : [];
       });
