@@ -28,6 +28,7 @@ export const german: Words = {
   hours: 'Uhr',
   listenOnly: 'nur hören',
   none: 'keine',
+  any: 'beliebig',
   anyPower: 'beliebig (nie senden)',
   toneKind: { ctcss: 'CTCSS', dcs: 'DCS', none: 'kein' },
   flip: { 'long-edge': 'lange Kante', 'short-edge': 'kurze Kante' },

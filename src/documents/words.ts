@@ -27,6 +27,7 @@ export interface Words {
   readonly listenOnly: string;
   readonly none: string;
   /** The power of a channel that is only listened to: whatever the radio is set to. */
+  readonly any: string;
   readonly anyPower: string;
   readonly toneKind: Readonly<Record<'ctcss' | 'dcs' | 'none', string>>;
   /** The edge a sheet is turned about, as the note on printing says it. */
@@ -108,6 +109,7 @@ export const english: Words = {
   hours: 'h',
   listenOnly: 'listen only',
   none: 'none',
+  any: 'any',
   anyPower: 'any (never transmit)',
   toneKind: { ctcss: 'CTCSS', dcs: 'DCS', none: 'none' },
   flip: { 'long-edge': 'long edge', 'short-edge': 'short edge' },

@@ -27,10 +27,18 @@ export interface WorksheetData {
   /** Fields that have one value on every channel, in the order of the menu. */
   readonly same: readonly { readonly field: string; readonly value: string }[];
   /** The channels, three to a row of the sheet, each row filled up with empty places. */
-  readonly rows: readonly { readonly places: readonly (WorksheetChannel | { readonly empty: true })[] }[];
+  readonly rows: readonly { readonly places: readonly (WorksheetChannel | EmptyPlace)[] }[];
+  /** Whether an empty place has room for the lines to sign on; else they stand below the channels. */
+  readonly signedInPlace: boolean;
   readonly count: number;
   /** How long entering takes by this menu, an estimate. */
   readonly effort: WorksheetEffort;
+}
+
+/** A place beside the last channels; the last of them holds the lines to sign on. */
+export interface EmptyPlace {
+  readonly empty: true;
+  readonly toSign: boolean;
 }
 
 export interface WorksheetEffort {
@@ -52,8 +60,6 @@ export interface WorksheetChannel {
     readonly value: string;
     /** Differs from the channel before it, so that it must be changed and not only confirmed. */
     readonly differs: boolean;
-    /** Words that may be broken over two lines, which a figure or a name may not. */
-    readonly phrase: boolean;
   }[];
   readonly listenOnly: boolean;
   /** Who may transmit, where not every holder may; empty where all may. */
@@ -102,9 +108,9 @@ function worksheet(
       entries: order.flatMap((field, column) => {
         const value = values[index]?.[column] ?? '';
         const differs = value !== values[index - 1]?.[column];
-        return isSame[column]
-          ? []
-          : [{ field: words.field[field], value, differs, phrase: value === words.anyPower }];
+        // The frame itself says that it is for listening, and has no room to say so twice.
+        const said = value === words.anyPower ? words.any : value;
+        return isSame[column] ? [] : [{ field: words.field[field], value: said, differs }];
       }),
       listenOnly: entry.senders.length === 0,
       only:
@@ -128,6 +134,7 @@ function worksheet(
       isSame[column] ? [{ field: words.field[field], value: values[0]?.[column] ?? '' }] : [],
     ),
     rows: inThrees(channels),
+    signedInPlace: channels.length % 3 > 0,
     count: channels.length,
     effort: effortOf(radio, entries),
   };
@@ -145,7 +152,7 @@ function effortOf(radio: Radio, entries: readonly Entry[]): WorksheetEffort {
 
 function inThrees(channels: readonly WorksheetChannel[]): WorksheetData['rows'] {
   return Array.from({ length: Math.ceil(channels.length / 3) }, (_, row) => ({
-    places: [0, 1, 2].map((place) => channels[row * 3 + place] ?? { empty: true as const }),
+    places: [0, 1, 2].map((place) => channels[row * 3 + place] ?? { empty: true, toSign: place === 2 }),
   }));
 }
 
