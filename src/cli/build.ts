@@ -75,7 +75,7 @@ export async function build(path: string, options: BuildOptions): Promise<ExitSt
     const asked = examined.whole.paths ? `check --paths ${path}` : `check ${path}`;
     if (others > 0)
       process.stderr.write(
-        `${others === 1 ? '1 note or warning' : `${others} notes and warnings`}${examined.whole.paths ? ', with those on predicted paths' : ''}, none an error: \`readback ${asked}\`\n`,
+        `${others === 1 ? '1 finding' : `${others} findings`}, none an error; \`readback ${asked}\` shows ${others === 1 ? 'it' : 'them'}.\n`,
       );
   }
   return 0;

@@ -18,7 +18,7 @@ test('a letter that no typeface has is shown once, where the plan has it, and no
 
 test('what a build has found is shown by the command it names', () => {
   const { err } = readback(['build', demo, '--out', emptyFolder()]);
-  expect(err).toMatch(/^\d+ findings that are no errors; `readback check --paths .*` shows them\.$/m);
+  expect(err).toMatch(/^\d+ findings, none an error; `readback check --paths .*` shows them\.$/m);
   const count = Number(/^\d+/m.exec(err)?.[0]);
   const { out } = readback(['check', '--paths', '--json', demo]);
   expect(JSON.parse(out).findings).toHaveLength(count);
