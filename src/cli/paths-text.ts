@@ -31,12 +31,13 @@ export async function pathsText(
     ),
   );
   const print = lines(columns, widthOf);
-  const row = rowPrinter(plan, found, columns, widthOf, options);
   const groups = new Map<string, RadioPath[]>();
   for (const path of found) {
     const heading = endName(plan, path.from);
     groups.set(heading, [...(groups.get(heading) ?? []), path]);
   }
+  const names = new Map([...groups.values()].flatMap((paths) => rowNames(plan, paths)));
+  const row = rowPrinter(names, columns, widthOf, options);
   const blocks = [...groups].map(([heading, paths]) => {
     const members = [...new Set(paths.flatMap((path) => path.members))]
       .map((id) => plan.members.get(id)?.name.split(' ')[0] ?? id)
@@ -49,9 +50,17 @@ export async function pathsText(
   return `${blocks.join('\n\n')}\n\n${dim(print.say(caution))}\n`;
 }
 
+/** What each path of one place and radio leads to; with the slot where it leads there on several. */
+function rowNames(plan: Plan, paths: readonly RadioPath[]): [RadioPath, string][] {
+  const ends = paths.map((path) => endName(plan, path.to));
+  return paths.map((path, index) => {
+    const end = ends[index] ?? '';
+    return [path, ends.indexOf(end) === ends.lastIndexOf(end) ? end : `${end}, slot ${path.slot}`];
+  });
+}
+
 function rowPrinter(
-  plan: Plan,
-  found: readonly RadioPath[],
+  names: ReadonlyMap<RadioPath, string>,
   columns: number,
   widthOf: DisplayWidth,
   options: TerminalOptions,
@@ -60,9 +69,10 @@ function rowPrinter(
   const paint = { solid: green, likely: green, doubtful: yellow, no: red };
   // The figures, the verdict and "untried" take 50 columns.
   const most = Math.max(12, Math.min(30, columns - 50));
-  const widest = Math.min(most, Math.max(...found.map(({ to }) => widthOf(endName(plan, to)))));
-  return ({ to, prediction, trials }) => {
-    const name = endName(plan, to);
+  const widest = Math.min(most, Math.max(...[...names.values()].map(widthOf)));
+  return (path) => {
+    const { prediction, trials } = path;
+    const name = names.get(path) ?? '';
     const shown = widthOf(name) > widest ? `${name.slice(0, widest - 1)}…` : name;
     const start = `  ${shown}${' '.repeat(Math.max(0, widest - widthOf(shown)))} `;
     const trial = trials.at(-1);
@@ -79,7 +89,7 @@ function rowPrinter(
     const verdict = paint[worse.verdict](worse.verdict.padEnd(8));
     if (!trial) return `${figures}${verdict} ${dim('untried')}`;
     const heard = `${trial.heard} ${trial.date.slice(5)}`;
-    return widest + 42 + heard.length <= columns
+    return widest + 43 + heard.length <= columns
       ? `${figures}${verdict} ${heard}`
       : `${figures}${paint[worse.verdict](worse.verdict)}\n${`heard ${heard}`.padStart(columns)}`;
   };

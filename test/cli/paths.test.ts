@@ -37,6 +37,15 @@ describe('the table of paths', () => {
     },
   );
 
+  test('tells two channels to one end apart by their slots', () => {
+    const { out } = readback(['paths', demo.replace('hickory-gap', 'lauterkar-hut')]);
+    for (const group of out.split('\n\n')) {
+      const ends = group.split('\n').flatMap((line) => /^ {2}(\S.*?) {2,}/.exec(line)?.[1] ?? []);
+      expect(ends).toEqual([...new Set(ends)]);
+    }
+    expect(out).toContain('Talstation, pmr, slot 8');
+  });
+
   test('has its verdicts one under the other, whether the spread has one figure or two', () => {
     const { out } = readback(['paths', demo]);
     const rows = out.split('\n').filter((line) => / dB ±\d/.test(line));
