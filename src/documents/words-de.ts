@@ -11,7 +11,7 @@ export const german: Words = {
     transmit: 'Senden',
     step: 'Schrittweite',
     mode: 'Betriebsart',
-    'offset-direction': 'Ablage-Richtung',
+    'offset-direction': 'Richtung',
     offset: 'Ablage',
     'tone-kind': 'Tonart',
     tone: 'Ton',

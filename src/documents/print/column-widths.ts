@@ -135,9 +135,10 @@ function widen(
   }
 }
 
+/** What a message calls a table: its caption or, where that is empty, what stands in its first cell. */
 export function name(table: Table): string {
   const first =
-    table.caption.length > 0
+    plainText(table.caption).trim() !== ''
       ? table.caption
       : (table.head[0]?.cells[0]?.text ?? table.body[0]?.cells[0]?.text ?? []);
   return `"${plainText(first).slice(0, 40)}"`;
