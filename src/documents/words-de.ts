@@ -5,6 +5,8 @@ export const german: Words = {
   language: 'de',
   direction: { none: 'keine', minus: 'minus', plus: 'plus' },
   grade: { primary: 'Zuerst', alternate: 'Dann', contingency: 'Dann', emergency: 'Ohne Funk' },
+  noElevation: (from, to, of) => `Keine Höhendaten von ${from} bis ${to} km auf ${of} km.`,
+  neitherTransmits: 'Keine der beiden Stationen sendet.',
   heard: { readable: 'lesbar', weak: 'schwach', broken: 'zerhackt', nothing: 'nichts gehört' },
   field: {
     receive: 'Empfang',

@@ -14,6 +14,9 @@ export interface Words {
   readonly language: string;
   readonly direction: Readonly<Record<OffsetDirection, string>>;
   readonly grade: Readonly<Record<Grade, string>>;
+  /** Of a path, in kilometres from its start. */
+  noElevation(from: string, to: string, of: string): string;
+  readonly neitherTransmits: string;
   readonly heard: Readonly<Record<Heard, string>>;
   readonly field: Readonly<Record<EntryField, string>>;
   /** Days of the week, Monday first. */
@@ -86,6 +89,8 @@ export const english: Words = {
   language: 'en',
   direction: { none: 'none', minus: 'minus', plus: 'plus' },
   grade: { primary: 'First', alternate: 'Then', contingency: 'Then', emergency: 'No radio' },
+  noElevation: (from, to, of) => `No elevation data from ${from} to ${to} km of ${of} km.`,
+  neitherTransmits: 'Neither station transmits.',
   heard: { readable: 'readable', weak: 'weak', broken: 'broken', nothing: 'nothing heard' },
   field: {
     receive: 'Receive',

@@ -12,7 +12,7 @@ import { earthBulgeM, medianEarthRadiusKm } from './earth.ts';
 import { freeSpaceLossDb } from './free-space.ts';
 import { firstFresnelZoneM } from './fresnel.ts';
 import type { NoisePlace } from './noise.ts';
-import type { Profile } from './profile.ts';
+import type { Profile, Stretch } from './profile.ts';
 import { type RadioService, type ReceiverThreshold, receiverThreshold } from './receiver-threshold.ts';
 import type { Polarization } from './spherical-earth.ts';
 import { fadingSpreadDb, modelSpreadDb, typedProfileSpreadDb, woodlandSpreadDb } from './spread.ts';
@@ -91,7 +91,9 @@ export interface LinkBudget {
   readonly cautions: readonly string[];
 }
 
-export type LinkBudgetAnswer = LinkBudget | { readonly ok: false; readonly reason: string };
+export type LinkBudgetAnswer =
+  | LinkBudget
+  | { readonly ok: false; readonly reason: string; readonly gap: Stretch };
 
 /** Below this distance there is no path to reckon: a few steps apart, taken as ten metres of free space. */
 const nearestM = 10;
@@ -106,6 +108,7 @@ export function linkBudget(input: LinkBudgetInput): LinkBudgetAnswer {
     return {
       ok: false,
       reason: `No elevation data from ${gap.fromKm.toFixed(1)} to ${gap.toKm.toFixed(1)} km of ${(distanceM / 1000).toFixed(1)} km${more}.`,
+      gap,
     };
   }
   const isNear = distanceM < nearestM;

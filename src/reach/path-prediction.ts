@@ -7,7 +7,7 @@ import { compass, type Geodesy } from './geodesy.ts';
 import { type LinkBudget, linkBudget, type Obstacle } from './link-budget.ts';
 import type { NoisePlace } from './noise.ts';
 import type { Position } from './position.ts';
-import type { Profile } from './profile.ts';
+import type { Profile, Stretch } from './profile.ts';
 import type { RadioService } from './receiver-threshold.ts';
 import type { Polarization } from './spherical-earth.ts';
 
@@ -57,7 +57,12 @@ export type PathPrediction = PathBearings &
         readonly worse: LinkBudget;
         readonly obstacle?: Obstacle & { readonly position: Position };
       }
-    | { readonly ok: false; readonly reason: string }
+    | {
+        readonly ok: false;
+        readonly reason: string;
+        /** The first stretch without elevation data; absent where neither station transmits. */
+        readonly gap?: Stretch;
+      }
   );
 
 export function predictPath(input: PathPredictionInput): PathPrediction {
@@ -78,7 +83,7 @@ export function predictPath(input: PathPredictionInput): PathPrediction {
   const there = oneWay(input, from, to, input.profile, input.frequencyHz);
   const back = oneWay(input, to, from, reversed(input.profile), input.returnFrequencyHz ?? input.frequencyHz);
   for (const answer of [there, back])
-    if (answer?.ok === false) return { ...bearings, ok: false, reason: answer.reason };
+    if (answer?.ok === false) return { ...bearings, ok: false, reason: answer.reason, gap: answer.gap };
   const ways = [there, back].filter((answer): answer is LinkBudget => answer?.ok === true);
   const [first, second] = ways;
   if (!first) return { ...bearings, ok: false, reason: 'Neither station transmits.' };

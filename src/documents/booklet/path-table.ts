@@ -4,6 +4,7 @@ import type { RadioPath } from '../../consequences/paths.ts';
 import type { PathEnd } from '../../consequences/wanted-paths.ts';
 import type { Plan } from '../../plan/model.ts';
 import { formatDistance } from '../../radio/format-quantity.ts';
+import type { Stretch } from '../../reach/profile.ts';
 import { shortDate } from '../figures.ts';
 import type { Scene } from '../print/content.ts';
 import type { Words } from '../words.ts';
@@ -66,8 +67,18 @@ function pathRow(plan: Plan, path: RadioPath, words: Words): PathRow {
       : '',
     verdict: prediction.ok ? words.verdict[prediction.worse.verdict] : '',
     tried: trial === undefined ? '' : `${words.heard[trial.heard]}, ${shortDate(trial.date, words)}`,
-    reason: prediction.ok ? '' : prediction.reason,
+    reason: prediction.ok ? '' : whyNot(prediction, words),
   };
+}
+
+function whyNot(
+  { gap, distanceM }: { readonly gap?: Stretch; readonly distanceM: number },
+  words: Words,
+): string {
+  const km = (value: number) => value.toFixed(1);
+  return gap === undefined
+    ? words.neitherTransmits
+    : words.noElevation(km(gap.fromKm), km(gap.toKm), km(distanceM / 1000));
 }
 
 /** One picture for each pair of places: of several stations there, the one with the best chance. */
