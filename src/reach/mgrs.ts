@@ -63,8 +63,13 @@ export function readMgrs(text: string): SquareReading {
   return wrong(written, `has square ${column}${row}, which ${zone}${band} does not hold`);
 }
 
+/** A millimetre. */
+const equatorDeg = 1e-8;
+
 /** The reference of a position with so many digits each way, or `undefined` nearer the poles than the system goes. */
-export function writeMgrs(position: Position, figures: 0 | 1 | 2 | 3 | 4 | 5 = 5): string | undefined {
+export function writeMgrs(written: Position, figures: 0 | 1 | 2 | 3 | 4 | 5 = 5): string | undefined {
+  // A millimetre south of the equator the northing rounds to that of the equator, in squares that the band has not.
+  const position = Math.abs(written.latitudeDeg) < equatorDeg ? { ...written, latitudeDeg: 0 } : written;
   const { latitudeDeg } = position;
   if (latitudeDeg < -80 || latitudeDeg > 84) return undefined;
   const zone = utmZone(position);

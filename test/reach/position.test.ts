@@ -71,6 +71,13 @@ describe('positions', () => {
     );
   });
 
+  it('takes a hair south of the equator for the equator', () => {
+    for (const latitudeDeg of [-7e-15, -1e-9, -1e-8, -1e-7, 1e-15]) {
+      const written = formatPosition({ latitudeDeg, longitudeDeg: 0 }, 'mgrs');
+      expect(parsePosition(written), written).toMatchObject({ ok: true });
+    }
+  });
+
   it('reads back what it writes to within the last figure', () => {
     const anywhere = fc.record({
       latitudeDeg: fc.double({ min: -79.9, max: 83.9, noNaN: true }),
