@@ -34,11 +34,22 @@ export function planCheck(plan: Plan): string {
 
 /** One spelling for one meaning: keys sorted, maps as sorted pairs, lists in their order. */
 function canonical(value: unknown): string {
-  if (value instanceof Map) {
-    const pairs = [...value].map(([key, held]) => `${JSON.stringify(String(key))}:${canonical(held)}`);
-    return `{${pairs.sort().join(',')}}`;
-  }
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value) ?? 'null';
   if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
-  if (typeof value === 'object' && value !== null) return canonical(new Map(Object.entries(value)));
-  return JSON.stringify(value) ?? 'null';
+  const pairs: string[] = [];
+  if (value instanceof Map)
+    for (const [key, held] of value) pairs.push(`${keyText(String(key))}:${canonical(held)}`);
+  else for (const [key, held] of Object.entries(value)) pairs.push(`${keyText(key)}:${canonical(held)}`);
+  return `{${pairs.sort().join(',')}}`;
+}
+
+/** The same few keys stand in every entry of a plan. */
+const keyTexts = new Map<string, string>();
+
+function keyText(key: string): string {
+  const known = keyTexts.get(key);
+  if (known !== undefined) return known;
+  const text = JSON.stringify(key);
+  keyTexts.set(key, text);
+  return text;
 }

@@ -85,7 +85,11 @@ describe('a link budget', () => {
       transmitter: { ...mast(10), powerW: 5 },
       receiver: { ...mast(10), place: 'rural' },
     });
-    expect(answer).toEqual({ ok: false, reason: 'No elevation data from 3.2 to 5.1 km of 10.0 km.' });
+    expect(answer).toEqual({
+      ok: false,
+      reason: 'No elevation data from 3.2 to 5.1 km of 10.0 km.',
+      gap: { fromKm: 3.2, toKm: 5.1 },
+    });
   });
 
   it('says that a typed profile is a sketch, and trusts it less', () => {
