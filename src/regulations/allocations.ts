@@ -1,10 +1,11 @@
 import type { AllocationRow, ListenOnlyRow } from './country.ts';
 import type { Law } from './law.ts';
+import { nearby } from './nearby.ts';
 import { byWidth, holds } from './span.ts';
 
 /** The rows that allocate a frequency to a service, whatever the class. */
 export function allocationsAt(law: Law, frequencyHz: number): readonly AllocationRow[] {
-  return law.country.allocations.filter((row) => holds(row, frequencyHz));
+  return nearby(law.country.allocations, frequencyHz).filter((row) => holds(row, frequencyHz));
 }
 
 /** The classes of a service whose operators may use a frequency, lowest first; empty where nobody may, or where the service has no classes. */
@@ -16,5 +17,7 @@ export function classesAt(law: Law, service: string, frequencyHz: number): reado
 
 /** What a frequency is listened to for and never transmitted on, the most exact first. */
 export function listenOnlyAt(law: Law, frequencyHz: number): readonly ListenOnlyRow[] {
-  return law.country.listenOnly.filter((row) => holds(row, frequencyHz)).toSorted(byWidth);
+  return nearby(law.country.listenOnly, frequencyHz)
+    .filter((row) => holds(row, frequencyHz))
+    .toSorted(byWidth);
 }

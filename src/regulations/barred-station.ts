@@ -1,5 +1,6 @@
 import type { BarredStationRow, Span, StationKind } from './country.ts';
 import type { Law } from './law.ts';
+import { nearby } from './nearby.ts';
 import { overlaps } from './span.ts';
 
 /**
@@ -14,7 +15,10 @@ export function barredStation(
   service?: string,
 ): BarredStationRow | undefined {
   const stretch: Span = { fromHz, toHz };
-  return [...law.country.barredStations, ...law.local.flatMap((rules) => rules.barredStations)].find(
+  return [
+    ...nearby(law.country.barredStations, fromHz, toHz),
+    ...law.local.flatMap((rules) => rules.barredStations),
+  ].find(
     (row) =>
       row.stations.includes(station) &&
       (service === undefined || row.service === service) &&

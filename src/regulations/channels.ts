@@ -39,20 +39,36 @@ export function channelsOfPair(
   );
 }
 
-const indexes = new WeakMap<Country, ReadonlyMap<number, readonly ChannelRow[]>>();
+/** Published channels on which somebody sends on this frequency: directly, or to a repeater's input. */
+export function channelsSentOn(law: Law, frequencyHz: number): readonly ChannelRow[] {
+  return sentOn(law.country).get(frequencyHz) ?? [];
+}
 
-/** Channels by what is heard on them, each list in the order of the table. */
-function heardOn(country: Country): ReadonlyMap<number, readonly ChannelRow[]> {
-  const known = indexes.get(country);
-  if (known) return known;
-  const index = new Map<number, ChannelRow[]>();
-  for (const row of country.channels) {
-    const here = index.get(row.receiveHz);
-    if (here) here.push(row);
-    else index.set(row.receiveHz, [row]);
-  }
-  indexes.set(country, index);
-  return index;
+type ByFrequency = ReadonlyMap<number, readonly ChannelRow[]>;
+
+const heardOn = byFrequency((row) => [row.receiveHz]);
+const sentOn = byFrequency((row) => [row.transmitHz, row.repeaterInputHz]);
+
+/** Indexes the channels of a country when first asked; each list is in the order of the table. */
+function byFrequency(
+  frequenciesOf: (row: ChannelRow) => readonly (number | undefined)[],
+): (country: Country) => ByFrequency {
+  const indexes = new WeakMap<Country, ByFrequency>();
+  return (country) => {
+    const known = indexes.get(country);
+    if (known) return known;
+    const index = new Map<number, ChannelRow[]>();
+    for (const row of country.channels) {
+      for (const frequencyHz of new Set(frequenciesOf(row))) {
+        if (frequencyHz === undefined) continue;
+        const here = index.get(frequencyHz);
+        if (here) here.push(row);
+        else index.set(frequencyHz, [row]);
+      }
+    }
+    indexes.set(country, index);
+    return index;
+  };
 }
 
 function names(row: ChannelRow): readonly string[] {

@@ -5,6 +5,7 @@
 import { formatFrequency, formatSpacing } from '../radio/format-quantity.ts';
 import { areasAt } from './areas-at.ts';
 import { barredStation } from './barred-station.ts';
+import { channelsSentOn } from './channels.ts';
 import type {
   AllocationRow,
   ChannelRow,
@@ -17,6 +18,7 @@ import type {
 } from './country.ts';
 import type { Point } from './ground.ts';
 import { type Law, serviceById } from './law.ts';
+import { nearby } from './nearby.ts';
 import { occupiedSpan, type Signal } from './signal.ts';
 import { covered, holds, overlaps } from './span.ts';
 import { widthLimit } from './width-limit.ts';
@@ -85,7 +87,9 @@ function inSegments(law: Law, service: ServiceRow, asked: Transmission): Transmi
   const { frequencyHz, licenceClass, kind, modulation } = asked;
   const occupied = occupiedSpan(asked);
   const at = `${formatFrequency(frequencyHz)} MHz`;
-  const rows = law.country.allocations.filter((row) => row.service === service.id);
+  const rows = nearby(law.country.allocations, occupied.fromHz, occupied.toHz).filter(
+    (row) => row.service === service.id,
+  );
   const anybodys = rows.find((row) => holds(row, frequencyHz));
   if (!anybodys) return refuse('outside', `${at} lies outside every segment of the ${service.name}`);
 
@@ -102,7 +106,7 @@ function inSegments(law: Law, service: ServiceRow, asked: Transmission): Transmi
   }
   if (!covered(occupied, own)) return refuse('edge', `${spill(asked)} ${span(row)}`, row);
 
-  const kinds = law.country.emissions.filter(
+  const kinds = nearby(law.country.emissions, occupied.fromHz, occupied.toHz).filter(
     (r) => r.service === service.id && isFor(r, licenceClass) && overlaps(r, occupied),
   );
   if (kinds.length > 0) {
@@ -139,16 +143,17 @@ function inSegments(law: Law, service: ServiceRow, asked: Transmission): Transmi
 function onChannels(law: Law, service: ServiceRow, asked: Transmission): TransmitAnswer {
   const { frequencyHz, kind, modulation, station } = asked;
   const at = `${formatFrequency(frequencyHz)} MHz`;
-  const own = law.country.channels.filter(
-    (row) => row.service === service.id && row.transmitHz !== undefined,
-  );
   // The input of a pair is where users send; a repeater sends on the output alone.
-  const here = own.filter(
+  const here = channelsSentOn(law, frequencyHz).filter(
     (row) =>
-      row.transmitHz === frequencyHz || (row.repeaterInputHz === frequencyHz && station !== 'repeater'),
+      row.service === service.id &&
+      row.transmitHz !== undefined &&
+      (row.transmitHz === frequencyHz || station !== 'repeater'),
   );
   if (here.length === 0) {
-    const near = own.toSorted((a, b) => apart(a, frequencyHz) - apart(b, frequencyHz))[0];
+    const near = law.country.channels
+      .filter((row) => row.service === service.id && row.transmitHz !== undefined)
+      .toSorted((a, b) => apart(a, frequencyHz) - apart(b, frequencyHz))[0];
     const nearest = near
       ? `; the nearest is ${near.name}, ${formatFrequency(near.transmitHz ?? near.receiveHz)} MHz`
       : '';

@@ -1,7 +1,9 @@
 import { areasAt } from './areas-at.ts';
+import { channelsSentOn } from './channels.ts';
 import type { EmissionKind, Modulation, PowerMeasure, PowerRow, StationKind } from './country.ts';
 import type { Point } from './ground.ts';
 import { type Law, serviceById } from './law.ts';
+import { nearby } from './nearby.ts';
 import { holds } from './span.ts';
 
 export interface PowerQuestion {
@@ -62,7 +64,7 @@ function applies(row: PowerRow, asked: PowerQuestion): boolean {
 }
 
 function national(law: Law, asked: PowerQuestion): readonly PowerRow[] {
-  return law.country.powers.filter((row) => applies(row, asked));
+  return nearby(law.country.powers, asked.frequencyHz).filter((row) => applies(row, asked));
 }
 
 function local(law: Law, asked: PowerQuestion): readonly PowerRow[] {
@@ -72,11 +74,8 @@ function local(law: Law, asked: PowerQuestion): readonly PowerRow[] {
 /** Of two channel rows on one frequency the one with more power holds: they are two ways to the same use. */
 function ofChannels(law: Law, { service, frequencyHz }: PowerQuestion): readonly PowerRow[] {
   if (!serviceById(law, service)?.channelsOnly) return [];
-  return law.country.channels
-    .filter(
-      (row) =>
-        row.service === service && (row.transmitHz === frequencyHz || row.repeaterInputHz === frequencyHz),
-    )
+  return channelsSentOn(law, frequencyHz)
+    .filter((row) => row.service === service)
     .flatMap((row): PowerRow[] =>
       row.maxW === undefined
         ? []

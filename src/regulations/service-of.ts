@@ -1,5 +1,6 @@
-import { channelsOfPair } from './channels.ts';
+import { channelsOfPair, channelsSentOn } from './channels.ts';
 import type { Law } from './law.ts';
+import { nearby } from './nearby.ts';
 import { holds } from './span.ts';
 
 /**
@@ -9,16 +10,15 @@ import { holds } from './span.ts';
  */
 export function serviceOf(law: Law, receiveHz: number, transmitHz: number | undefined): readonly string[] {
   const sentHz = transmitHz ?? receiveHz;
-  const { allocations, channels, services } = law.country;
+  const { allocations, services } = law.country;
   const byPair = channelsOfPair(law, receiveHz, transmitHz).filter(
     (row) => transmitHz === undefined || row.transmitHz !== undefined,
   );
-  const rows =
-    byPair.length > 0
-      ? byPair
-      : channels.filter((row) => row.transmitHz === sentHz || row.repeaterInputHz === sentHz);
+  const rows = byPair.length > 0 ? byPair : channelsSentOn(law, sentHz);
   const found = new Set([
-    ...allocations.filter((row) => holds(row, sentHz)).map((row) => row.service),
+    ...nearby(allocations, sentHz)
+      .filter((row) => holds(row, sentHz))
+      .map((row) => row.service),
     ...rows.map((row) => row.service),
   ]);
   return services.map((service) => service.id).filter((id) => found.has(id));

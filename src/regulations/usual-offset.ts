@@ -1,5 +1,6 @@
 import type { OffsetRow, RasterRow } from './country.ts';
 import type { Law } from './law.ts';
+import { nearby } from './nearby.ts';
 import { byWidth, holds } from './span.ts';
 
 /**
@@ -11,7 +12,7 @@ export function usualOffset(law: Law, outputHz: number, service?: string): Offse
     rows
       .filter((row) => holds(row, outputHz) && (service === undefined || row.service === service))
       .toSorted(byWidth);
-  const national = at(law.country.offsets);
+  const national = at(nearby(law.country.offsets, outputHz));
   return (
     national.find((row) => row.fixed) ?? at(law.local.flatMap((rules) => rules.offsets))[0] ?? national[0]
   );
@@ -22,7 +23,7 @@ export function rastersAt(
   law: Law,
   frequencyHz: number,
 ): readonly { readonly row: RasterRow; readonly fits: boolean }[] {
-  return [...law.local.flatMap((rules) => rules.rasters), ...law.country.rasters]
+  return [...law.local.flatMap((rules) => rules.rasters), ...nearby(law.country.rasters, frequencyHz)]
     .filter((row) => holds(row, frequencyHz))
     .map((row) => ({ row, fits: row.stepsHz.some((step) => (frequencyHz - row.fromHz) % step === 0) }));
 }

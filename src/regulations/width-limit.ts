@@ -1,5 +1,7 @@
+import { channelsSentOn } from './channels.ts';
 import type { EmissionKind, Modulation, WidthRow } from './country.ts';
 import { type Law, serviceById } from './law.ts';
+import { nearby } from './nearby.ts';
 import { holds } from './span.ts';
 
 export interface WidthQuestion {
@@ -13,7 +15,7 @@ export interface WidthQuestion {
 /** The least of the widths that hold for a signal, a published channel's own width among them; undefined where none is set. */
 export function widthLimit(law: Law, asked: WidthQuestion): WidthRow | undefined {
   const { service, frequencyHz, kind, modulation } = asked;
-  const ofSegments = law.country.widths.filter(
+  const ofSegments = nearby(law.country.widths, frequencyHz).filter(
     (row) =>
       row.service === service &&
       holds(row, frequencyHz) &&
@@ -21,12 +23,9 @@ export function widthLimit(law: Law, asked: WidthQuestion): WidthRow | undefined
       (modulation === undefined || (row.modulations?.includes(modulation) ?? true)),
   );
   // Where stations may leave the published channels, a channel's width is the band plan's and no limit.
-  const channels = serviceById(law, service)?.channelsOnly ? law.country.channels : [];
+  const channels = serviceById(law, service)?.channelsOnly ? channelsSentOn(law, frequencyHz) : [];
   const ofChannels = channels
-    .filter(
-      (row) =>
-        row.service === service && (row.transmitHz === frequencyHz || row.repeaterInputHz === frequencyHz),
-    )
+    .filter((row) => row.service === service)
     .map(
       (row): WidthRow => ({
         service,
