@@ -4,7 +4,8 @@
  */
 import type { ChannelParticulars } from '../consequences/channel-particulars.ts';
 import type { Consequences } from '../consequences/consequences.ts';
-import type { Use, UseReason, UseReasonCode } from '../consequences/use.ts';
+import { memberKinds } from '../consequences/member-kinds.ts';
+import type { May, Use, UseReason, UseReasonCode } from '../consequences/use.ts';
 import type { PlanPath } from '../findings/finding.ts';
 import type { Member, Radio } from '../plan/model.ts';
 import { serviceById, sourceOf } from '../regulations/law.ts';
@@ -54,15 +55,10 @@ export function shortfalls(context: RuleContext): readonly Shortfall[] {
   const { plan, consequences } = context;
   const found = known.get(consequences);
   if (found) return found;
-  const refused = refusedSlots(context);
-  const short = needs(context).flatMap((need): Shortfall[] => {
+  const short = unmetNeeds(context).flatMap((need): Shortfall[] => {
     const member = plan.members.get(need.member);
     const on = consequences.channels.get(need.slot);
-    if (!member || !on || refused.has(need.slot) || lacksLeave(context, on)) return [];
-    // Whose radios hold no channel at all is found by name, not channel by channel.
-    if (member.radios.every((radio) => consequences.slotsOf(radio).length === 0)) return [];
-    const best = consequences.best(need.member, need.slot);
-    if (!best || best.may === 'transmit' || (!need.transmits && best.may === 'listen only')) return [];
+    if (!member || !on) return [];
     const nearest = member.radios
       .flatMap((id) => {
         const radio = plan.radios.get(id);
@@ -80,6 +76,37 @@ export function shortfalls(context: RuleContext): readonly Shortfall[] {
   });
   known.set(consequences, short);
   return short;
+}
+
+type Meets = (member: string, transmits: boolean) => boolean;
+
+/** Whether members can do what is asked of them on a channel. Thousands of members are a few kinds: each kind is asked once. */
+function meeting(context: RuleContext): (slot: number) => Meets {
+  const { consequences } = context;
+  const refused = refusedSlots(context);
+  const kinds = memberKinds(context);
+  const kindOf = new Map(kinds.flatMap((kind, index) => kind.map(({ id }) => [id, index] as const)));
+  // Whose radios hold no channel at all is found by name, not channel by channel.
+  const equipped = kinds.map(([{ radios }]) =>
+    radios.some((radio) => consequences.slotsOf(radio).length > 0),
+  );
+  const asked = new Map<number, Meets>();
+  const at = (slot: number): Meets => {
+    const on = consequences.channels.get(slot);
+    if (!on || refused.has(slot) || lacksLeave(context, on)) return () => true;
+    const answers: (May | undefined)[] = [];
+    return (member, transmits) => {
+      const kind = kindOf.get(member);
+      if (kind === undefined || !equipped[kind]) return true;
+      answers[kind] ??= consequences.best(member, slot)?.may ?? 'transmit';
+      return answers[kind] === 'transmit' || (!transmits && answers[kind] === 'listen only');
+    };
+  };
+  return (slot) => {
+    const before = asked.get(slot) ?? at(slot);
+    asked.set(slot, before);
+    return before;
+  };
 }
 
 /** 1 for a radio that is for one of the channel's services. */
@@ -107,29 +134,38 @@ function distance(use: Use): number {
   return Math.max(...use.reasons.map(({ code }) => farness[code] ?? 1));
 }
 
-/** One a member and channel; of several that ask the same, a turn as net control first, then transmitting, then the earlier. */
-function needs({ plan, consequences }: RuleContext): readonly Need[] {
+/**
+ * Those that a member cannot meet. One a member and channel; of several that ask the same, a turn as net control first,
+ * then transmitting, then the earlier.
+ */
+function unmetNeeds(context: RuleContext): readonly Need[] {
+  const { plan, consequences } = context;
+  const meetsOn = meeting(context);
   const all = new Map<string, Need>();
   const add = (need: Need) => {
     const key = `${need.member} ${need.slot}`;
     const before = all.get(key);
     if (!before || weight(need) > weight(before)) all.set(key, need);
   };
+  const addAll = (members: readonly string[], asked: Omit<Need, 'member' | 'controlAt'>) => {
+    const meets = meetsOn(asked.slot);
+    for (const member of members) if (!meets(member, asked.transmits)) add({ ...asked, member });
+  };
   // Voice on a packet channel is found as that; nobody needs such a channel to speak on.
   const isPacket = (slot: number) => plan.channels.get(slot)?.mode === 'packet';
   for (const { id, name, channel: slot, listen, who, control } of plan.checkIns.values()) {
     if (isPacket(slot)) continue;
     const asked = { slot, because: name, at: ['check-ins', id, 'channel'], transmits: !listen };
+    const meets = meetsOn(slot);
     for (const [index, member] of listen ? [] : control.entries())
-      add({ ...asked, member, controlAt: ['check-ins', id, 'control', index] });
-    for (const member of consequences.membersOf(who)) add({ ...asked, member });
+      if (!meets(member, true)) add({ ...asked, member, controlAt: ['check-ins', id, 'control', index] });
+    addAll(consequences.membersOf(who), asked);
   }
   for (const { id, name, who, rungs } of plan.ladders.values()) {
     for (const [index, { channel: slot, mailbox }] of rungs.entries()) {
       if (slot === undefined || (mailbox === undefined && isPacket(slot))) continue;
       const at = ['fallbacks', id, 'rungs', index, 'channel'];
-      for (const member of consequences.membersOf(who))
-        add({ member, slot, because: name, at, transmits: true });
+      addAll(consequences.membersOf(who), { slot, because: name, at, transmits: true });
     }
   }
   return [...all.values()];
