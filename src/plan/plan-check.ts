@@ -36,20 +36,32 @@ export function planCheck(plan: Plan): string {
 function canonical(value: unknown): string {
   if (typeof value !== 'object' || value === null) return JSON.stringify(value) ?? 'null';
   if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`;
-  const pairs: string[] = [];
-  if (value instanceof Map)
-    for (const [key, held] of value) pairs.push(`${keyText(String(key))}:${canonical(held)}`);
-  else for (const [key, held] of Object.entries(value)) pairs.push(`${keyText(key)}:${canonical(held)}`);
-  return `{${pairs.sort().join(',')}}`;
+  if (value instanceof Map) {
+    const pairs = Array.from(value, ([key, held]) => `${JSON.stringify(String(key))}:${canonical(held)}`);
+    return `{${pairs.sort().join(',')}}`;
+  }
+  let text = '';
+  for (const [key, spelled] of sortedKeys(value))
+    text += `${text === '' ? '' : ','}${spelled}:${canonical((value as Record<string, unknown>)[key])}`;
+  return `{${text}}`;
 }
 
-/** The same few keys stand in every entry of a plan. */
-const keyTexts = new Map<string, string>();
+type SpelledKeys = readonly (readonly [key: string, spelled: string])[];
 
-function keyText(key: string): string {
-  const known = keyTexts.get(key);
-  if (known !== undefined) return known;
-  const text = JSON.stringify(key);
-  keyTexts.set(key, text);
-  return text;
+const keysByShape = new Map<string, SpelledKeys>();
+
+/**
+ * The keys of an entry in the order of their spelling. Thousands of entries have one of a few sets of keys, all named
+ * by the model: whatever has keys of the writer's own is a Map.
+ */
+function sortedKeys(entry: object): SpelledKeys {
+  const keys = Object.keys(entry);
+  const shape = keys.join(' ');
+  const known = keysByShape.get(shape);
+  if (known) return known;
+  const spelled = keys
+    .map((key) => [key, JSON.stringify(key)] as const)
+    .sort(([, a], [, b]) => (a < b ? -1 : 1));
+  keysByShape.set(shape, spelled);
+  return spelled;
 }
