@@ -29,6 +29,9 @@ export interface ReadFile<Read> {
   placeOf(path: PlanPath, points?: 'key' | 'value'): Place;
 }
 
+/** Characters above which checks are compiled first. */
+const largeText = 200_000;
+
 /** Text to what a schema makes of it, or every error of the file at once. */
 export function readAs<Schema extends z.ZodType>(
   content: string,
@@ -64,7 +67,8 @@ export function readAs<Schema extends z.ZodType>(
     );
     return { findings: [...problems, finding], text, placeOf };
   }
-  const read = schema.safeParse(tree.root);
+  // Compiling the checks of a schema pays where thousands of entries go through them.
+  const read = schema.safeParse(tree.root, { jitless: content.length < largeText });
   const findings = [...problems];
   // An alias brings one wrong value to several entries, and a number may be wrong twice over: said once.
   const said = new Set<string>();

@@ -14,9 +14,6 @@ import { asset, member, radio } from './sections/radios-and-members.ts';
 import { packet, repeater } from './sections/stations.ts';
 import { byId, keyed, listOf } from './written.ts';
 
-// A plan is read once: checking it costs less than first compiling the checks.
-z.config({ jitless: true });
-
 export const planSchema = keyed(
   {
     readback: z

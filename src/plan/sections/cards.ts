@@ -26,6 +26,3 @@ export const cards = keyed(
   },
   'cards: size, sheet, flip, notes',
 );
-
-// A plan is read once: checking it costs less than first compiling the checks.
-z.config({ jitless: true });
