@@ -13,13 +13,22 @@ export interface WrittenTone {
   readonly frequencyHz?: number;
 }
 
-export function* writtenTones(plan: Plan, consequences: Consequences): Generator<WrittenTone> {
+const known = new WeakMap<Consequences, readonly WrittenTone[]>();
+
+export function writtenTones(plan: Plan, consequences: Consequences): readonly WrittenTone[] {
+  const found = known.get(consequences) ?? [...tonesOf(plan, consequences)];
+  known.set(consequences, found);
+  return found;
+}
+
+function* tonesOf(plan: Plan, consequences: Consequences): Generator<WrittenTone> {
   for (const { id, name, tone, outputTone, inputHz, outputHz } of plan.repeaters.values()) {
     if (tone) yield { at: ['repeaters', id, 'tone'], tone, name, frequencyHz: inputHz };
     if (outputTone)
       yield { at: ['repeaters', id, 'output-tone'], tone: outputTone, name, frequencyHz: outputHz };
   }
   for (const { slot, name, tone, receiveTone } of plan.channels.values()) {
+    if (!tone && !receiveTone) continue;
     const on = consequences.channels.get(slot);
     const sent = on?.transmitHz !== undefined && { frequencyHz: on.transmitHz };
     const heard = on && { frequencyHz: on.receiveHz };

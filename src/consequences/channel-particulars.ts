@@ -2,6 +2,7 @@
  * Channel particulars: receive and transmit frequency, offset, tones, spacing, emission and the services a
  * channel may belong to, worked out once from its repeater, its published channel or its own figures.
  */
+import { entry } from '../plan/entry.ts';
 import type { Channel, Mode, Plan, Repeater } from '../plan/model.ts';
 import { type Emission, formatEmission, usualEmission } from '../radio/emission.ts';
 import type { Tone } from '../radio/tone.ts';
@@ -106,32 +107,31 @@ function known(
   const emission = emissionOf(channel.mode, spacingHz);
   const tone = channel.tone ?? repeater?.tone ?? publishedTone(published);
   const receiveTone = channel.receiveTone ?? repeater?.outputTone;
-  const modulation = modulationOf(channel.mode);
   const shiftHz = transmitHz === undefined ? 0 : transmitHz - receiveHz;
   return {
     known: true,
-    particulars: {
+    particulars: entry<ChannelParticulars>({
       slot: channel.slot,
       name: channel.name,
       channel,
       receiveHz,
-      ...(transmitHz !== undefined && { transmitHz }),
+      transmitHz,
       direction: shiftHz < 0 ? 'minus' : shiftHz > 0 ? 'plus' : 'none',
       offsetHz: Math.abs(shiftHz),
-      ...(tone && transmitHz !== undefined && { tone }),
-      ...(receiveTone && { receiveTone }),
+      tone: transmitHz === undefined ? undefined : tone,
+      receiveTone,
       spacingHz,
       spacingWritten: written !== undefined,
       mode: channel.mode,
       kind: kindOf(channel.mode),
-      ...(modulation && { modulation }),
-      ...(channel.mode === 'ssb' && { sideband: sidebandAt(transmitHz ?? receiveHz) }),
+      modulation: modulationOf(channel.mode),
+      sideband: channel.mode === 'ssb' ? sidebandAt(transmitHz ?? receiveHz) : undefined,
       occupiedHz: emission.bandwidthHz,
       emission: formatEmission(emission),
       services,
-      ...(published && { published }),
-      ...(repeater && { repeater }),
-    },
+      published,
+      repeater,
+    }),
   };
 }
 

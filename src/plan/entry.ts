@@ -5,6 +5,11 @@ type Written<T> = { -readonly [Key in keyof T]: T[Key] | undefined };
  * `undefined`, which the model's types ask for.
  */
 export function entry<T extends object>(entries: { [Key in keyof Written<T>]: Written<T>[Key] }): T {
+  const present: Partial<T> = {};
+  for (const key in entries) {
+    const value = entries[key];
+    if (value !== undefined) present[key] = value as T[typeof key];
+  }
   // Only keys that may be absent can hold undefined, by the type of the argument.
-  return Object.fromEntries(Object.entries(entries).filter(([, value]) => value !== undefined)) as T;
+  return present as T;
 }

@@ -85,31 +85,34 @@ const highestPacketToneHz = 2200;
 
 /**
  * Peak deviation usual at a channel spacing, hertz: 25 kHz ±5, 12.5 kHz ±2.5; 20 kHz ±4 is from memory, 30 kHz
- * ±5 common practice. Undefined for a spacing at which analogue FM has no custom.
+ * ±5 common practice. At other spacings analogue FM has no custom.
  */
-export function usualDeviationHz(spacingHz: number): number | undefined {
-  return { 12500: 2500, 20000: 4000, 25000: 5000, 30000: 5000 }[spacingHz];
-}
+const usualDeviationsHz: ReadonlyMap<number, number> = new Map([
+  [12_500, 2500],
+  [20_000, 4000],
+  [25_000, 5000],
+  [30_000, 5000],
+]);
 
 /**
  * The designator usual for FM voice or 1200-baud packet at a channel spacing: 25 kHz voice is 16K0F3E.
  * Packet is reckoned with its upper tone at full deviation, so it errs on the wide side.
  */
 export function usualEmission(mode: 'fm' | 'packet', spacingHz: number): Emission | undefined {
-  const deviationHz = usualDeviationHz(spacingHz);
-  if (deviationHz === undefined) return undefined;
-  const common = { modulation: 'F' } as const;
-  return mode === 'fm'
-    ? {
-        ...common,
-        bandwidthHz: carsonBandwidthHz(deviationHz, highestVoiceHz),
-        signal: '3',
-        information: 'E',
-      }
-    : {
-        ...common,
-        bandwidthHz: carsonBandwidthHz(deviationHz, highestPacketToneHz),
-        signal: '2',
-        information: 'D',
-      };
+  return usualEmissions[mode].get(spacingHz);
 }
+
+/** One designator a spacing, for a signal of this highest modulating frequency. */
+function bySpacing(highestHz: number, symbols: Omit<Emission, 'bandwidthHz'>): ReadonlyMap<number, Emission> {
+  return new Map(
+    [...usualDeviationsHz].map(([spacingHz, deviationHz]) => [
+      spacingHz,
+      { bandwidthHz: carsonBandwidthHz(deviationHz, highestHz), ...symbols },
+    ]),
+  );
+}
+
+const usualEmissions = {
+  fm: bySpacing(highestVoiceHz, { modulation: 'F', signal: '3', information: 'E' }),
+  packet: bySpacing(highestPacketToneHz, { modulation: 'F', signal: '2', information: 'D' }),
+};

@@ -27,8 +27,7 @@ channels:
       ids.set(kind, known);
       return known;
     };
-    for (const { at, id, kinds } of references(plan)) {
-      if (kinds.some((kind) => idsOf(kind).has(id))) continue;
+    for (const { at, id, kinds } of unknown(plan, (kind, id) => idsOf(kind).has(id))) {
       const known = kinds.flatMap((kind) => [...idsOf(kind)]);
       const names = kinds.map((kind) => kind.noun).join(' or ');
       // A slot of nearly the same figures is no more likely than any other.
@@ -61,39 +60,40 @@ interface Reference {
   readonly kinds: readonly Kind[];
 }
 
-function* references(plan: Plan): Generator<Reference> {
-  const one = function* (
-    at: PlanPath,
-    id: string | number | undefined,
-    ...kinds: Kind[]
-  ): Generator<Reference> {
-    if (id !== undefined) yield { at, id: String(id), kinds };
+/** The references that lead nowhere. */
+function unknown(plan: Plan, has: (kind: Kind, id: string) => boolean): readonly Reference[] {
+  const found: Reference[] = [];
+  const one = (at: PlanPath, id: string | number | undefined, ...kinds: Kind[]): void => {
+    if (id === undefined || kinds.some((kind) => has(kind, String(id)))) return;
+    found.push({ at, id: String(id), kinds });
   };
-  const many = function* (at: PlanPath, ids: readonly string[], ...kinds: Kind[]): Generator<Reference> {
-    for (const [index, id] of ids.entries()) yield { at: [...at, index], id, kinds };
+  const many = (at: PlanPath, ids: readonly string[], ...kinds: Kind[]): void => {
+    for (const [index, id] of ids.entries())
+      if (!kinds.some((kind) => has(kind, id))) found.push({ at: [...at, index], id, kinds });
   };
-  const meant = function* (at: PlanPath, who: Who): Generator<Reference> {
+  const meant = (at: PlanPath, who: Who): void => {
     // A single id stands without a list around it; its place is then the entry itself.
-    if (who !== 'all')
-      yield* who.length === 1 ? one([...at, 0], who[0], team, member) : many(at, who, team, member);
+    if (who === 'all') return;
+    if (who.length === 1) one([...at, 0], who[0], team, member);
+    else many(at, who, team, member);
   };
-  yield* one(['plan', 'coordinator'], plan.coordinator, member);
+  one(['plan', 'coordinator'], plan.coordinator, member);
   for (const [index, profile] of plan.terrain.profiles.entries()) {
-    yield* one(['terrain', 'profiles', index, 'from'], profile.from, place);
-    yield* one(['terrain', 'profiles', index, 'to'], profile.to, place);
+    one(['terrain', 'profiles', index, 'from'], profile.from, place);
+    one(['terrain', 'profiles', index, 'to'], profile.to, place);
   }
   for (const { id, radios, at, roams } of plan.members.values()) {
-    yield* many(['members', id, 'radios'], radios, radio);
-    yield* one(['members', id, 'at'], at, place);
-    yield* many(['members', id, 'roams'], roams, place);
+    many(['members', id, 'radios'], radios, radio);
+    one(['members', id, 'at'], at, place);
+    many(['members', id, 'roams'], roams, place);
   }
-  for (const [id, ids] of plan.teams) yield* many(['teams', id], ids, member);
+  for (const [id, ids] of plan.teams) many(['teams', id], ids, member);
   const supports = [asset, repeater, digipeater, mailbox];
   for (const { id, dependsOn } of plan.assets.values())
-    yield* many(['assets', id, 'depends-on'], dependsOn, ...supports);
+    many(['assets', id, 'depends-on'], dependsOn, ...supports);
   for (const station of plan.repeaters.values()) {
-    yield* one(['repeaters', station.id, 'place'], station.place, place);
-    yield* many(['repeaters', station.id, 'depends-on'], station.dependsOn, ...supports);
+    one(['repeaters', station.id, 'place'], station.place, place);
+    many(['repeaters', station.id, 'depends-on'], station.dependsOn, ...supports);
   }
   for (const [section, stations] of [
     ['mailboxes', plan.mailboxes],
@@ -101,47 +101,47 @@ function* references(plan: Plan): Generator<Reference> {
   ] as const) {
     for (const station of stations.values()) {
       const at = ['packet', section, station.id];
-      yield* one([...at, 'place'], station.place, place);
-      yield* one([...at, 'channel'], station.channel, slot);
-      yield* many([...at, 'depends-on'], station.dependsOn, ...supports);
+      one([...at, 'place'], station.place, place);
+      one([...at, 'channel'], station.channel, slot);
+      many([...at, 'depends-on'], station.dependsOn, ...supports);
     }
   }
   for (const [index, route] of plan.routes.entries()) {
-    yield* one(['packet', 'routes', index, 'from'], route.from, place, member);
-    yield* one(['packet', 'routes', index, 'to'], route.to, mailbox);
-    yield* many(['packet', 'routes', index, 'through'], route.through, digipeater);
+    one(['packet', 'routes', index, 'from'], route.from, place, member);
+    one(['packet', 'routes', index, 'to'], route.to, mailbox);
+    many(['packet', 'routes', index, 'through'], route.through, digipeater);
   }
   for (const channel of plan.channels.values()) {
-    if (channel.kind === 'repeater')
-      yield* one(['channels', channel.slot, 'repeater'], channel.repeater, repeater);
+    if (channel.kind === 'repeater') one(['channels', channel.slot, 'repeater'], channel.repeater, repeater);
   }
   for (const checkIn of plan.checkIns.values()) {
     const at = ['check-ins', checkIn.id];
-    yield* one([...at, 'channel'], checkIn.channel, slot);
-    yield* meant([...at, 'who'], checkIn.who);
-    yield* many([...at, 'control'], checkIn.control, member);
-    yield* one([...at, 'missed'], checkIn.missed, ladder);
+    one([...at, 'channel'], checkIn.channel, slot);
+    meant([...at, 'who'], checkIn.who);
+    many([...at, 'control'], checkIn.control, member);
+    one([...at, 'missed'], checkIn.missed, ladder);
   }
   for (const { id, who, reach, rungs } of plan.ladders.values()) {
     const at = ['fallbacks', id];
-    yield* meant([...at, 'who'], who);
-    yield* many([...at, 'reach'], reach, member);
+    meant([...at, 'who'], who);
+    many([...at, 'reach'], reach, member);
     for (const [index, rung] of rungs.entries()) {
       const rungAt = [...at, 'rungs', index];
-      yield* one([...rungAt, 'channel'], rung.channel, slot);
-      yield* one([...rungAt, 'from'], rung.from, place);
-      yield* one([...rungAt, 'mailbox'], rung.mailbox, mailbox);
-      yield* many([...rungAt, 'through'], rung.through, digipeater);
-      yield* one([...rungAt, 'meet'], rung.meet, place);
-      yield* many([...rungAt, 'depends-on'], rung.dependsOn, ...supports);
+      one([...rungAt, 'channel'], rung.channel, slot);
+      one([...rungAt, 'from'], rung.from, place);
+      one([...rungAt, 'mailbox'], rung.mailbox, mailbox);
+      many([...rungAt, 'through'], rung.through, digipeater);
+      one([...rungAt, 'meet'], rung.meet, place);
+      many([...rungAt, 'depends-on'], rung.dependsOn, ...supports);
     }
   }
   for (const [index, trial] of plan.trials.entries()) {
     const at = ['trials', index];
-    yield* one([...at, 'from'], trial.from, place, member);
-    yield* one([...at, 'to'], trial.to, place, member, repeater, digipeater, mailbox);
-    yield* one([...at, 'channel'], trial.channel, slot);
-    yield* one([...at, 'radio'], trial.radio, radio);
-    yield* one([...at, 'member'], trial.member, member);
+    one([...at, 'from'], trial.from, place, member);
+    one([...at, 'to'], trial.to, place, member, repeater, digipeater, mailbox);
+    one([...at, 'channel'], trial.channel, slot);
+    one([...at, 'radio'], trial.radio, radio);
+    one([...at, 'member'], trial.member, member);
   }
+  return found;
 }
