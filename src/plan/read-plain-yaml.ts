@@ -10,6 +10,7 @@
 import type { PlanPath } from '../findings/finding.ts';
 import type { YamlTree } from './read-yaml.ts';
 
+/** Where a value stands. What is in brackets keeps no places of what it holds: they are few that are ever asked for. */
 interface Node {
   readonly from: number;
   readonly to: number;
@@ -38,6 +39,8 @@ const deepest = 24;
 const strange = /[^\n\x20-\x7e\xa1-\ud7ff\ue000-\ufefe]|[\u2028\u2029]/;
 const key = /([A-Za-z0-9][A-Za-z0-9_.-]{0,63}):(?= |$)/my;
 const plainStart = /[\p{L}\p{N}_(/+.$]|-[\p{L}\p{N}.]/uy;
+/** What plain text in brackets ends at. */
+const inBracketsText = /[^,[\]{}\n]*/y;
 const number = /^-?(?:0|[1-9]\d*)(?:\.\d+)?$/;
 
 /** Undefined where the text is more than plain. */
@@ -84,7 +87,7 @@ function isListMark(text: string, line: Line): boolean {
 function mapping(text: string, lines: Line[], index: number, depth: number): readonly [Node, number] {
   const { column, start } = lines[index] ?? { column: 0, start: 0 };
   const entries = new Map<string, Entry>();
-  const value: Record<string, unknown> = Object.create(null);
+  const value: Record<string, unknown> = {};
   let at = index;
   let to = start;
   for (let line = lines[at]; line && line.column === column; line = lines[at]) {
@@ -178,10 +181,14 @@ function scalar(source: string): unknown {
     const exact = Number.isFinite(value) && (!Number.isInteger(value) || Number.isSafeInteger(value));
     return exact ? value : source;
   }
-  if (/^(?:true|True|TRUE)$/.test(source)) return true;
-  if (/^(?:false|False|FALSE)$/.test(source)) return false;
-  return /^(?:null|Null|NULL)$/.test(source) ? null : source;
+  return source.length > 5 || !words.has(source) ? source : words.get(source);
 }
+
+const words: ReadonlyMap<string, boolean | null> = new Map([
+  ...['true', 'True', 'TRUE'].map((word) => [word, true] as const),
+  ...['false', 'False', 'FALSE'].map((word) => [word, false] as const),
+  ...['null', 'Null', 'NULL'].map((word) => [word, null] as const),
+]);
 
 function quoted(text: string, from: number, end: number): Node {
   const mark = text[from] ?? '';
@@ -192,41 +199,57 @@ function quoted(text: string, from: number, end: number): Node {
   return { from, to: close + 1, value };
 }
 
-function brackets(text: string, from: number, end: number, depth: number): Node {
+/** @param places gathers, where they are wanted, what stands where directly inside */
+function brackets(text: string, from: number, end: number, depth: number, places?: Places): Node {
   if (depth > deepest) throw new NotPlain();
-  const isMapping = text[from] === '{';
-  const close = isMapping ? '}' : ']';
-  const entries = new Map<string, Entry>();
-  const items: Node[] = [];
-  const value: Record<string, unknown> = Object.create(null);
+  return text[from] === '{'
+    ? mappingInBrackets(text, from, end, depth, places)
+    : listInBrackets(text, from, end, depth, places);
+}
+
+interface Places {
+  readonly entries: Map<string, Entry>;
+  readonly items: Node[];
+}
+
+function mappingInBrackets(text: string, from: number, end: number, depth: number, places?: Places): Node {
+  const value: Record<string, unknown> = {};
   let at = skipSpaces(text, from + 1, end);
-  if (text[at] !== close) {
-    for (;;) {
-      let name: string | undefined;
-      const keyAt = at;
-      if (isMapping) {
-        key.lastIndex = at;
-        name = key.exec(text)?.[1];
-        if (name === undefined || entries.has(name)) throw new NotPlain();
-        at = skipSpaces(text, at + name.length + 1, end);
-      }
-      const node = inBrackets(text, at, end, depth);
-      if (name === undefined) items.push(node);
-      else {
-        entries.set(name, { from: keyAt, to: keyAt + name.length, node });
-        value[name] = node.value;
-      }
-      at = skipSpaces(text, node.to, end);
-      if (at >= end) throw new NotPlain();
-      if (text[at] === close) break;
-      if (text[at] !== ',') throw new NotPlain();
-      at = skipSpaces(text, at + 1, end);
-    }
+  while (text[at] !== '}') {
+    key.lastIndex = at;
+    const name = key.exec(text)?.[1];
+    if (name === undefined || Object.hasOwn(value, name)) throw new NotPlain();
+    const keyEnd = at + name.length;
+    const node = inBrackets(text, skipSpaces(text, keyEnd + 1, end), end, depth);
+    places?.entries.set(name, { from: at, to: keyEnd, node });
+    value[name] = node.value;
+    at = nextInBrackets(text, node.to, end, '}');
   }
-  const to = at + 1;
-  return isMapping
-    ? { from, to, value, entries }
-    : { from, to, value: items.map((item) => item.value), items };
+  return { from, to: at + 1, value };
+}
+
+function listInBrackets(text: string, from: number, end: number, depth: number, places?: Places): Node {
+  const value: unknown[] = [];
+  let at = skipSpaces(text, from + 1, end);
+  while (text[at] !== ']') {
+    const node = inBrackets(text, at, end, depth);
+    places?.items.push(node);
+    value.push(node.value);
+    at = nextInBrackets(text, node.to, end, ']');
+  }
+  return { from, to: at + 1, value };
+}
+
+/** Where the next thing begins after one that ends here, or the bracket that closes. */
+function nextInBrackets(text: string, from: number, end: number, close: string): number {
+  const at = skipSpaces(text, from, end);
+  if (at >= end) throw new NotPlain();
+  if (text[at] === close) return at;
+  if (text[at] !== ',') throw new NotPlain();
+  const next = skipSpaces(text, at + 1, end);
+  // A comma before the bracket closes nothing here: whether something is missing is for the whole parser to say.
+  if (text[next] === close) throw new NotPlain();
+  return next;
 }
 
 function inBrackets(text: string, from: number, end: number, depth: number): Node {
@@ -234,11 +257,20 @@ function inBrackets(text: string, from: number, end: number, depth: number): Nod
   if (from >= end) throw new NotPlain();
   if (first === '{' || first === '[') return brackets(text, from, end, depth + 1);
   if (first === '"' || first === "'") return quoted(text, from, end);
-  let to = from;
-  while (to < end && !',[]{}'.includes(text[to] ?? '')) to += 1;
+  inBracketsText.lastIndex = from;
+  inBracketsText.test(text);
+  const to = inBracketsText.lastIndex;
   const node = plain(text, from, to);
   if (text.slice(from, to).includes(' #')) throw new NotPlain();
   return node;
+}
+
+/** What stands where inside a value: remembered, or read once more where it is in brackets. */
+function placesIn(text: string, node: Node): Pick<Node, 'entries' | 'items'> {
+  if (node.entries || node.items || (text[node.from] !== '{' && text[node.from] !== '[')) return node;
+  const places: Places = { entries: new Map(), items: [] };
+  brackets(text, node.from, node.to, 0, places);
+  return places;
 }
 
 function locator(text: string, root: Node): YamlTree['locate'] {
@@ -247,8 +279,9 @@ function locator(text: string, root: Node): YamlTree['locate'] {
     let here = { from: 0, to: 0 };
     for (const [index, step] of path.entries()) {
       const last = index === path.length - 1;
-      const entry: Entry | undefined = node.entries?.get(String(step));
-      const item: Node | undefined = node.items?.[Number(step)];
+      const inside = placesIn(text, node);
+      const entry = inside.entries?.get(String(step));
+      const item = inside.items?.[Number(step)];
       if (entry) {
         const value: Node = entry.node;
         // An entry that stands over many lines is pointed at by its key: a caret under a whole block says little.
