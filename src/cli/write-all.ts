@@ -6,11 +6,12 @@
  * which need no room. A build that fails, is interrupted or runs out of room before that leaves the
  * previous documents whole; one that dies during the renames is finished by the next build, because
  * `.readback-ready` still says what was decided. Of old files, only those that the last manifest names are
- * removed, so a folder may hold other things.
+ * removed, so a folder may hold other things. Two builds into one folder take turns.
  */
 import { lstat, mkdir, open, readFile, realpath, rename, rm } from 'node:fs/promises';
 import { dirname, join, resolve, sep } from 'node:path';
 import { Refusal } from '../findings/refusal.ts';
+import { lockFolder } from './folder-lock.ts';
 import { uninterrupted } from './interruption.ts';
 
 const staging = '.readback-new';
@@ -26,9 +27,25 @@ interface Agenda {
 
 /** @param files paths relative to the folder, with `/`, the manifest among them */
 export async function writeAll(folder: string, files: ReadonlyMap<string, Uint8Array>): Promise<void> {
+  const unlock = await mkdir(folder, { recursive: true })
+    .then(() => lockFolder(folder))
+    .catch((error: NodeJS.ErrnoException) => {
+      throw error instanceof Refusal ? error : unwritable(folder, error);
+    });
+  try {
+    await decide(folder, files);
+    await uninterrupted(() => finish(folder)).catch((error: NodeJS.ErrnoException) => {
+      throw unwritable(folder, error);
+    });
+  } finally {
+    await unlock().catch(() => undefined);
+  }
+}
+
+/** Writes all of it aside; after that nothing is left to do but to move it. */
+async function decide(folder: string, files: ReadonlyMap<string, Uint8Array>): Promise<void> {
   const stage = join(folder, staging);
   try {
-    await mkdir(folder, { recursive: true });
     await uninterrupted(() => finish(folder));
     await rm(stage, { recursive: true, force: true });
     for (const path of files.keys()) await clearWay(folder, path);
@@ -42,9 +59,6 @@ export async function writeAll(folder: string, files: ReadonlyMap<string, Uint8A
     await rm(stage, { recursive: true, force: true }).catch(() => undefined);
     throw error instanceof Refusal ? error : unwritable(folder, error as NodeJS.ErrnoException);
   }
-  await uninterrupted(() => finish(folder)).catch((error: NodeJS.ErrnoException) => {
-    throw unwritable(folder, error);
-  });
 }
 
 /** Moves what was decided into place; does nothing where nothing was. May be interrupted and run again. */

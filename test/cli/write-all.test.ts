@@ -6,10 +6,12 @@ import {
   readdirSync,
   readFileSync,
   symlinkSync,
+  utimesSync,
   writeFileSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { lockFolder } from '../../src/cli/folder-lock.ts';
 import { writeAll } from '../../src/cli/write-all.ts';
 import { Refusal } from '../../src/findings/refusal.ts';
 import { emptyFolder } from './readback.ts';
@@ -252,5 +254,45 @@ describe('nothing outside the folder is touched', () => {
     await writeAll(folder, second);
     expect(readFileSync(join(parent, 'elsewhere.csv'), 'utf8')).toBe('whole');
     expect(lstatSync(join(folder, 'list.csv')).isSymbolicLink()).toBe(false);
+  });
+});
+
+describe('two builds into one folder', () => {
+  test('take turns, and leave one whole set', async () => {
+    const folder = emptyFolder();
+    const sets = Array.from({ length: 6 }, (_, k) =>
+      documents(
+        Object.fromEntries(Array.from({ length: 20 }, (__, n) => [`${n % 2 === k % 2}/${n}`, `${k}`])),
+      ),
+    );
+    await Promise.all(sets.map((set) => writeAll(folder, set)));
+    const contents = Object.entries(held(folder));
+    expect(contents).toHaveLength(20);
+    expect(new Set(contents.map(([, text]) => text)).size).toBe(1);
+  });
+
+  test('do not wait for one that is no more', async () => {
+    const folder = emptyFolder();
+    const ended = spawnSync(process.execPath, ['-e', '']).pid;
+    put(folder, '.readback-busy', String(ended));
+    await writeAll(folder, second);
+    expect(held(folder)).toEqual({ 'cards/ada.pdf': 'ada 2', 'list.csv': 'list 2' });
+  });
+
+  test('wait only so long, and say for what', async () => {
+    const folder = emptyFolder();
+    put(folder, '.readback-busy', String(process.pid));
+    const waited = await refusal(lockFolder(folder, 100).then(() => undefined));
+    expect(waited.message).toBe(`Another build is writing into ${folder}.`);
+    expect(waited.remedy).toContain('.readback-busy');
+  });
+
+  test('a lock without a number is passed over when it is old', async () => {
+    const folder = emptyFolder();
+    put(folder, '.readback-busy', '');
+    const before = new Date(Date.now() - 60_000);
+    utimesSync(join(folder, '.readback-busy'), before, before);
+    await writeAll(folder, second);
+    expect(held(folder)).toEqual({ 'cards/ada.pdf': 'ada 2', 'list.csv': 'list 2' });
   });
 });
