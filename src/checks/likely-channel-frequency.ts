@@ -1,12 +1,12 @@
 /** What a frequency outside every service was most likely meant to be, for a channel without a repeater. */
 import type { ChannelParticulars } from '../consequences/channel-particulars.ts';
+import { type LikelyFrequency, likelyFrequency } from '../radio/likely-frequency.ts';
 import { bandPlanAt } from '../regulations/band-plan.ts';
 import { channelsOfPair } from '../regulations/channels.ts';
 import type { BandPlanUse } from '../regulations/country.ts';
 import type { Law } from '../regulations/law.ts';
 import { mayTransmit } from '../regulations/may-transmit.ts';
 import { serviceOf } from '../regulations/service-of.ts';
-import { type LikelyFrequency, likelyFrequency } from './likely-frequency.ts';
 
 /** Uses of a band plan among which a group's own channel is looked for, best first. */
 const fitting: readonly BandPlanUse[] = ['simplex', 'calling', 'packet', 'mixed'];

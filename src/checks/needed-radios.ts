@@ -4,10 +4,10 @@
  */
 import type { ChannelParticulars } from '../consequences/channel-particulars.ts';
 import type { MisfitCode } from '../consequences/radio-fit.ts';
+import { shortfalls } from '../consequences/shortfalls.ts';
 import type { PlanPath } from '../findings/finding.ts';
 import { groupBy } from './group-by.ts';
 import { listNames } from './list-names.ts';
-import { shortfalls } from './needs.ts';
 import type { RuleContext } from './rule.ts';
 
 export interface Lack {

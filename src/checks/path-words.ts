@@ -1,7 +1,7 @@
 /** How findings about paths name an end, a member and a prediction. */
 import type { RadioPath } from '../consequences/paths.ts';
 import type { PathEnd } from '../consequences/wanted-paths.ts';
-import type { Plan, Trial } from '../plan/model.ts';
+import type { Plan } from '../plan/model.ts';
 import { formatDistance } from '../radio/format-quantity.ts';
 
 export function endText(plan: Plan, end: PathEnd): string {
@@ -21,10 +21,4 @@ export function figuresText({ prediction }: RadioPath): string {
 /** `(-6 dB)` */
 export function marginText({ prediction }: RadioPath): string {
   return prediction.ok ? `(${Math.round(prediction.worse.marginDb)} dB)` : '';
-}
-
-/** Whether somebody was heard at the last trial, which is worth more than any prediction. */
-export function wasHeard(trials: readonly Trial[]): boolean {
-  const last = trials.toSorted((a, b) => (a.date < b.date ? -1 : 1)).at(-1);
-  return last !== undefined && last.heard !== 'nothing';
 }

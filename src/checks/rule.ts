@@ -1,9 +1,7 @@
 /** What a rule is. One rule is one small file: what it looks for, why, how to mend it, an example of each, and the check. */
-import type { Consequences } from '../consequences/consequences.ts';
 import type { RadioPath } from '../consequences/paths.ts';
+import type { PlanInLaw } from '../consequences/plan-in-law.ts';
 import type { Basis, Observation, Severity, Source } from '../findings/finding.ts';
-import type { Plan } from '../plan/model.ts';
-import type { Law } from '../regulations/law.ts';
 import type { IdleAcceptance } from './acceptance.ts';
 
 /** A radio, by its kind and owner, and what its last clean audit found in it. */
@@ -17,10 +15,7 @@ export interface HeldRevision {
   readonly current: boolean;
 }
 
-export interface RuleContext {
-  readonly plan: Plan;
-  readonly consequences: Consequences;
-  readonly law: Law;
+export interface RuleContext extends PlanInLaw {
   /** ISO date on which the plan is checked. */
   readonly today: string;
   /** Acceptances that did nothing; known only once the other rules have run, and empty until then. */

@@ -1,5 +1,5 @@
+import type { PlannedSignal } from '../consequences/planned-signals.ts';
 import type { PlanPath } from '../findings/finding.ts';
-import type { PlannedSignal } from './planned-signals.ts';
 
 /** Where the width of a signal is written, or where its frequency is if it was left to the rules. */
 export function writtenWidthPath(signal: PlannedSignal): PlanPath {

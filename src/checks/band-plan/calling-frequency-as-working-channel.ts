@@ -1,6 +1,6 @@
+import { keptFor } from '../../consequences/kept-for.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { keptFor } from '../kept-for.ts';
 import { rule } from '../rule.ts';
 
 /** Everybody listens on the calling frequency, so a net on it silences everybody else. */

@@ -1,7 +1,7 @@
+import { keptFor } from '../../consequences/kept-for.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import type { BandPlanUse } from '../../regulations/country.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { keptFor } from '../kept-for.ts';
 import { rule } from '../rule.ts';
 
 const uses: readonly BandPlanUse[] = ['model-control'];

@@ -1,11 +1,11 @@
+import { reachesBarred } from '../../consequences/barred-segment.ts';
+import { offsetQuestion } from '../../consequences/offset-question.ts';
+import { plannedSignals } from '../../consequences/planned-signals.ts';
+import { reversedPair } from '../../consequences/reversed-pair.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { bandPlanAt } from '../../regulations/band-plan.ts';
 import type { BandPlanUse } from '../../regulations/country.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { reachesBarred } from '../barred-segment.ts';
-import { offsetQuestion } from '../offset-question.ts';
-import { plannedSignals } from '../planned-signals.ts';
-import { reversedPair } from '../reversed-pair.ts';
 import { rule } from '../rule.ts';
 
 const kept = {

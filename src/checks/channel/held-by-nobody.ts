@@ -1,6 +1,6 @@
+import { refusedSlots } from '../../consequences/planned-signals.ts';
+import { shortfalls } from '../../consequences/shortfalls.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
-import { shortfalls } from '../needs.ts';
-import { refusedSlots } from '../planned-signals.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** A channel that is in no radio takes room on paper and is missed when it is called for. */

@@ -1,6 +1,6 @@
-import { shortfalls } from '../needs.ts';
+import { shortfalls } from '../../consequences/shortfalls.ts';
+import { someTransmitters } from '../../consequences/some-transmitters.ts';
 import { commonPractice, rule } from '../rule.ts';
-import { someTransmitters } from '../some-transmitters.ts';
 
 /** A channel on which one member alone can transmit has nobody to answer. */
 export const channelKnownToOne = rule({

@@ -1,7 +1,7 @@
+import { beginsOn, startMinutes, timeText } from '../../consequences/starts.ts';
 import { isZone } from '../../consequences/zone-names.ts';
 import { clockChanges } from '../../schedule/clock-changes.ts';
 import { rule } from '../rule.ts';
-import { beginsOn, startMinutes, timeText } from '../starts.ts';
 
 /** Twice a year an hour is left out or comes twice; a check-in in it is missed or held twice. */
 export const checkInClockChange = rule({

@@ -1,9 +1,9 @@
 import type { Consequences } from '../../consequences/consequences.ts';
+import { overlappingPairs } from '../../consequences/overlapping-pairs.ts';
+import { timeText } from '../../consequences/starts.ts';
 import type { CheckIn, Member, Plan } from '../../plan/model.ts';
 import { listNames } from '../list-names.ts';
-import { overlappingPairs } from '../overlapping-pairs.ts';
 import { commonPractice, rule } from '../rule.ts';
-import { timeText } from '../starts.ts';
 
 /** A member with one radio cannot be on two channels at once. */
 export const checkInOverlap = rule({

@@ -1,5 +1,5 @@
+import { partsOf } from '../../consequences/starts.ts';
 import { rule } from '../rule.ts';
-import { partsOf } from '../starts.ts';
 
 /** A series that ended before the plan begins is printed and never held. */
 export const checkInSeriesOver = rule({

@@ -1,5 +1,5 @@
+import { timeText } from '../../consequences/starts.ts';
 import { commonPractice, rule } from '../rule.ts';
-import { timeText } from '../starts.ts';
 
 /** Half in UTC and half by the clock on the wall: somebody comes an hour early twice a year. */
 export const checkInUtcAndLocalMix = rule({

@@ -1,10 +1,10 @@
+import { plannedSignals, transmitPath } from '../../consequences/planned-signals.ts';
+import { membersStanding, standings } from '../../consequences/stands-at.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { areasAt } from '../../regulations/areas-at.ts';
 import { sourceOf } from '../../regulations/law.ts';
 import { listNames } from '../list-names.ts';
-import { plannedSignals, transmitPath } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
-import { membersStanding, standings } from '../stands-at.ts';
 
 /** Some closures near a border are printed on licences and not in the rules that were read: worth asking, no more. */
 export const frequencyAdvisoryPlace = rule({

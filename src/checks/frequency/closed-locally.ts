@@ -1,5 +1,5 @@
+import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** A coordinator knows of links and receivers that no table of the country lists; a carrier there does harm that nobody hears at the sending end. */

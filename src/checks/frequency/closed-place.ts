@@ -1,11 +1,11 @@
+import { transmitPath } from '../../consequences/planned-signals.ts';
+import { shortfalls } from '../../consequences/shortfalls.ts';
+import { standings } from '../../consequences/stands-at.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { areasAt } from '../../regulations/areas-at.ts';
 import { sourceOf } from '../../regulations/law.ts';
 import { listNames } from '../list-names.ts';
-import { shortfalls } from '../needs.ts';
-import { transmitPath } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
-import { standings } from '../stands-at.ts';
 
 /** A segment open in the whole country can be closed where a radar or a border is near. */
 export const frequencyClosedPlace = rule({

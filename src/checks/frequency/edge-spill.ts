@@ -1,6 +1,6 @@
+import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { formatFrequency, formatSpacing } from '../../radio/format-quantity.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** The dial shows the carrier alone; on an edge, half of the signal is on the other side of it. */

@@ -1,5 +1,5 @@
+import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** A band is divided by what may be sent in it: voice among Morse is unlawful on a frequency that is otherwise open. */

@@ -1,9 +1,9 @@
+import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { formatFrequency, formatOffset } from '../../radio/format-quantity.ts';
 import { sourceOf } from '../../regulations/law.ts';
+import { bandOf } from '../../regulations/repeater-bands.ts';
 import { serviceOf } from '../../regulations/service-of.ts';
 import { usualOffset } from '../../regulations/usual-offset.ts';
-import { plannedSignals } from '../planned-signals.ts';
-import { bandOf } from '../repeater-bands.ts';
 import { rule } from '../rule.ts';
 
 /** An offset with the wrong sign or size near a band edge sends every member's call outside the band. */

@@ -1,8 +1,8 @@
+import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { listenOnlyAt } from '../../regulations/allocations.ts';
 import { serviceById, sourceOf } from '../../regulations/law.ts';
 import { serviceOf } from '../../regulations/service-of.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** A marine, aeronautical or weather frequency in a hand-held is one press away from disturbing those it protects. */

@@ -1,9 +1,9 @@
+import { plannedSignals } from '../../consequences/planned-signals.ts';
+import { stuckBy } from '../../consequences/stuck.ts';
 import { formatFrequency, formatSpacing } from '../../radio/format-quantity.ts';
 import { sourceOf } from '../../regulations/law.ts';
 import { rastersAt } from '../../regulations/usual-offset.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
-import { stuckBy } from '../stuck.ts';
 
 /** Channels of a band stand on a grid; one between two of them is a slip, or disturbs both neighbours. */
 export const frequencyOffRaster = rule({

@@ -1,10 +1,10 @@
+import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
+import { likelyFrequency } from '../../radio/likely-frequency.ts';
 import { listenOnlyAt } from '../../regulations/allocations.ts';
 import { bandPlanAt } from '../../regulations/band-plan.ts';
 import type { BandPlanUse } from '../../regulations/country.ts';
 import { serviceOf } from '../../regulations/service-of.ts';
-import { likelyFrequency } from '../likely-frequency.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 const forOutputs: readonly BandPlanUse[] = ['repeater-output', 'repeater', 'mixed'];

@@ -1,8 +1,8 @@
+import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { listenOnlyAt } from '../../regulations/allocations.ts';
 import { serviceOf } from '../../regulations/service-of.ts';
 import { likelyChannelFrequency } from '../likely-channel-frequency.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** One wrong digit puts a channel among police, aircraft or nobody, and every call on it breaks the law. */

@@ -1,4 +1,4 @@
-import { twoSignalProducts, whereItFalls } from '../intermodulation.ts';
+import { twoSignalProducts, whereItFalls } from '../../consequences/intermodulation.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** Products of the fifth order are weaker than those of the third, but no filter takes them out either. */

@@ -1,4 +1,4 @@
-import { harmonics, whereItFalls } from '../intermodulation.ts';
+import { harmonics, whereItFalls } from '../../consequences/intermodulation.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** A transmitter is heard at twice and three times its frequency by a receiver next to it. */

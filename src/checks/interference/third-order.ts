@@ -4,7 +4,7 @@ import {
   transmittersAt,
   twoSignalProducts,
   whereItFalls,
-} from '../intermodulation.ts';
+} from '../../consequences/intermodulation.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** Two transmitters on one hill can make a third signal just where a repeater listens. */

@@ -1,5 +1,5 @@
+import { sameFrequencies } from '../../consequences/same-frequencies.ts';
 import { rule } from '../rule.ts';
-import { sameFrequencies } from '../same-frequencies.ts';
 
 /** A digipeater repeats only what it hears on its own channel. */
 export const ladderDigipeaterOffChannel = rule({

@@ -1,5 +1,5 @@
+import { jointSupport } from '../../consequences/joint-support.ts';
 import { dependents } from '../../consequences/supports.ts';
-import { jointSupport } from '../joint-support.ts';
 import { listNames } from '../list-names.ts';
 import { commonPractice, rule } from '../rule.ts';
 

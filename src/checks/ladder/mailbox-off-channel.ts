@@ -1,5 +1,5 @@
+import { sameFrequencies } from '../../consequences/same-frequencies.ts';
 import { commonPractice, rule } from '../rule.ts';
-import { sameFrequencies } from '../same-frequencies.ts';
 
 /** A message sent on another channel never arrives at the mailbox. */
 export const ladderMailboxOffChannel = rule({

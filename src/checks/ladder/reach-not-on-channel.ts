@@ -1,7 +1,7 @@
+import { shortfalls } from '../../consequences/shortfalls.ts';
+import { someTransmitters } from '../../consequences/some-transmitters.ts';
 import { listNames } from '../list-names.ts';
-import { shortfalls } from '../needs.ts';
 import { commonPractice, rule } from '../rule.ts';
-import { someTransmitters } from '../some-transmitters.ts';
 
 /** A call is answered only by somebody who has the channel. */
 export const ladderReachNotOnChannel = rule({

@@ -1,7 +1,7 @@
+import { plannedSignals } from '../../consequences/planned-signals.ts';
+import { lacksLeave } from '../../consequences/shortfalls.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { serviceById, sourceOf } from '../../regulations/law.ts';
-import { lacksLeave } from '../needs.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** Interoperability channels are printed in public guides, and open to nobody without an agency's leave. */

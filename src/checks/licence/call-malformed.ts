@@ -1,7 +1,7 @@
+import { licencesOf } from '../../consequences/licences-of.ts';
 import type { Observation } from '../../findings/finding.ts';
 import { parseCallSign } from '../../radio/call-sign.ts';
 import { serviceOf } from '../../regulations/service-of.ts';
-import { licencesOf } from '../licences-of.ts';
 import { rule } from '../rule.ts';
 
 /** A call sign is copied from the card to the air; a letter that slipped is said wrongly by everybody. */

@@ -1,5 +1,5 @@
+import { licencesOf } from '../../consequences/licences-of.ts';
 import { identificationSource } from '../../regulations/law.ts';
-import { licencesOf } from '../licences-of.ts';
 import { rule } from '../rule.ts';
 
 /** The roll call and the card are where a call sign is read from when it must be said. */

@@ -1,5 +1,5 @@
+import { licencesOf } from '../../consequences/licences-of.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { licencesOf } from '../licences-of.ts';
 import { rule } from '../rule.ts';
 
 /** Without the class nobody can say where its holder may transmit, so the cards would say nowhere. */

@@ -1,6 +1,6 @@
+import { licencesOf } from '../../consequences/licences-of.ts';
 import { nearest } from '../../findings/nearest.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { licencesOf } from '../licences-of.ts';
 import { rule } from '../rule.ts';
 
 /** A class that the country does not have gives no privileges, and its holder would be shown as a listener. */

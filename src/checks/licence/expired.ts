@@ -1,5 +1,5 @@
+import { licencesOf } from '../../consequences/licences-of.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { licencesOf } from '../licences-of.ts';
 import { rule } from '../rule.ts';
 
 /** A licence that has run out is no licence, and renewals are forgotten for years. */

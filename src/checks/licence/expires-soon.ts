@@ -1,4 +1,4 @@
-import { licencesOf } from '../licences-of.ts';
+import { licencesOf } from '../../consequences/licences-of.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** Renewals take weeks; the group's own review date is the last day to think of one. */

@@ -1,6 +1,6 @@
+import { licencesOf } from '../../consequences/licences-of.ts';
 import { sourceOf } from '../../regulations/law.ts';
 import { groupBy } from '../group-by.ts';
-import { licencesOf } from '../licences-of.ts';
 import { listNames } from '../list-names.ts';
 import { rule } from '../rule.ts';
 

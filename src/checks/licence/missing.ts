@@ -1,7 +1,7 @@
+import { shortfalls } from '../../consequences/shortfalls.ts';
 import { serviceById } from '../../regulations/law.ts';
 import { groupBy } from '../group-by.ts';
 import { listNames } from '../list-names.ts';
-import { shortfalls } from '../needs.ts';
 import { rule } from '../rule.ts';
 
 /** A name on a roll call makes its bearer transmit; without a licence that is unlawful, whoever owns the radio. */

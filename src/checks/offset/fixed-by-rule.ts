@@ -1,7 +1,7 @@
+import { inputPath, repeaterServices } from '../../consequences/planned-signals.ts';
 import { formatFrequency, formatOffset } from '../../radio/format-quantity.ts';
 import { sourceOf } from '../../regulations/law.ts';
 import { usualOffset } from '../../regulations/usual-offset.ts';
-import { inputPath, repeaterServices } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** Where the rules pair the channels there is nothing to choose, and any other offset is on someone else's channel. */

@@ -1,7 +1,7 @@
+import { offsetQuestion } from '../../consequences/offset-question.ts';
 import { formatFrequency, formatOffset } from '../../radio/format-quantity.ts';
 import { bandPlanAt } from '../../regulations/band-plan.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { offsetQuestion } from '../offset-question.ts';
 import { rule } from '../rule.ts';
 
 /** A digit slipped in an offset leaves members calling where no repeater listens, and nothing on the radio shows it. */

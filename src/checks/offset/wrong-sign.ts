@@ -1,8 +1,8 @@
+import { offsetQuestion } from '../../consequences/offset-question.ts';
+import { inputPath } from '../../consequences/planned-signals.ts';
 import { formatFrequency, formatOffset } from '../../radio/format-quantity.ts';
 import { bandPlanAt } from '../../regulations/band-plan.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { offsetQuestion } from '../offset-question.ts';
-import { inputPath } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** The sign changes within a band, and a radio set to the wrong one shows the right output and is never heard. */

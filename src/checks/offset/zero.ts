@@ -1,6 +1,6 @@
+import { inputPath } from '../../consequences/planned-signals.ts';
 import { formatFrequency, formatOffset } from '../../radio/format-quantity.ts';
 import { usualOffset } from '../../regulations/usual-offset.ts';
-import { inputPath } from '../planned-signals.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** A repeater cannot listen where it sends: an offset of nothing is a figure nobody filled in. */

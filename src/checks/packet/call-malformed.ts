@@ -1,5 +1,5 @@
+import { packetStations } from '../../consequences/packet-stations.ts';
 import { parsePacketAddress } from '../../radio/packet-address.ts';
-import { packetStations } from '../packet-stations.ts';
 import { rule } from '../rule.ts';
 
 /** A frame has room for six characters and a number from 0 to 15, and a station that is misspelt is never found. */

@@ -1,4 +1,4 @@
-import { digipeaterPaths } from '../digipeater-paths.ts';
+import { digipeaterPaths } from '../../consequences/digipeater-paths.ts';
 import { rule } from '../rule.ts';
 
 /** A digipeater repeats a frame once; named twice it stops the message. */

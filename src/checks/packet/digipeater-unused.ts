@@ -1,4 +1,4 @@
-import { digipeaterPaths } from '../digipeater-paths.ts';
+import { digipeaterPaths } from '../../consequences/digipeater-paths.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** A digipeater in no path helps nobody. */

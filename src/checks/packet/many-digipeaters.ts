@@ -1,4 +1,4 @@
-import { digipeaterPaths, mostInFrame, mostUseful } from '../digipeater-paths.ts';
+import { digipeaterPaths, mostInFrame, mostUseful } from '../../consequences/digipeater-paths.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** Each hop multiplies the time on the air and the frames that are lost. */

@@ -1,5 +1,5 @@
+import { sameFrequencies } from '../../consequences/same-frequencies.ts';
 import { rule } from '../rule.ts';
-import { sameFrequencies } from '../same-frequencies.ts';
 
 /** A digipeater repeats on the channel it hears, and a mailbox elsewhere never hears it. */
 export const packetRouteChannelMismatch = rule({

@@ -1,5 +1,5 @@
+import { packetStations } from '../../consequences/packet-stations.ts';
 import { formatPacketAddress, parsePacketAddress } from '../../radio/packet-address.ts';
-import { packetStations } from '../packet-stations.ts';
 import { rule } from '../rule.ts';
 
 /** Two stations of one address answer each other's callers. */

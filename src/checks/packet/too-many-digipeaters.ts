@@ -1,4 +1,4 @@
-import { digipeaterPaths, mostInFrame } from '../digipeater-paths.ts';
+import { digipeaterPaths, mostInFrame } from '../../consequences/digipeater-paths.ts';
 import { rule } from '../rule.ts';
 
 /** A frame has room for eight digipeaters and no more. */

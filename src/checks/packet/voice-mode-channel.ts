@@ -1,4 +1,4 @@
-import { packetStations } from '../packet-stations.ts';
+import { packetStations } from '../../consequences/packet-stations.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** A packet station on a channel that radios hold as voice is not worked by anybody. */

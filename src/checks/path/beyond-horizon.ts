@@ -1,7 +1,7 @@
+import { callPaths } from '../../consequences/call-paths.ts';
 import { formatDistance } from '../../radio/format-quantity.ts';
 import { endText } from '../path-words.ts';
 import { rule } from '../rule.ts';
-import { callPaths } from '../rung-paths.ts';
 
 const plain = (heightM: number): string => `
 places:

@@ -1,7 +1,8 @@
+import { callPaths } from '../../consequences/call-paths.ts';
+import { wasHeard } from '../../consequences/was-heard.ts';
 import { exampleGround } from '../example-ground.ts';
-import { endText, figuresText, wasHeard } from '../path-words.ts';
+import { endText, figuresText } from '../path-words.ts';
 import { rule } from '../rule.ts';
-import { callPaths } from '../rung-paths.ts';
 
 /** Somebody who cannot be heard at the roll call is missed every day, until nobody worries about it any more. */
 export const pathCheckInClosed = rule({

@@ -1,6 +1,6 @@
 import { exampleGround } from '../example-ground.ts';
 import { rule } from '../rule.ts';
-import { rungsWithVerdict } from '../rung-paths.ts';
+import { rungsWithVerdict } from '../rungs-with-verdict.ts';
 
 /** A rung that cannot work costs the minutes it says to wait, on the worst day. */
 export const pathRungClosed = rule({

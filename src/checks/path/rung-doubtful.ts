@@ -1,6 +1,6 @@
 import { exampleGround } from '../example-ground.ts';
 import { rule } from '../rule.ts';
-import { rungsWithVerdict } from '../rung-paths.ts';
+import { rungsWithVerdict } from '../rungs-with-verdict.ts';
 
 /** A doubtful rung may be right to keep; nobody should rely on it untried. */
 export const pathRungDoubtful = rule({

@@ -1,6 +1,6 @@
+import { callPaths } from '../../consequences/call-paths.ts';
 import { exampleGround } from '../example-ground.ts';
 import { commonPractice, rule } from '../rule.ts';
-import { callPaths } from '../rung-paths.ts';
 
 /** Only a trial proves a path. */
 export const pathRungUntried = rule({

@@ -1,5 +1,6 @@
 import type { ChannelParticulars } from '../../consequences/channel-particulars.ts';
 import { memberKinds } from '../../consequences/member-kinds.ts';
+import { refusedSlots } from '../../consequences/planned-signals.ts';
 import { radioFit } from '../../consequences/radio-fit.ts';
 import { radiatedW, stationKind, type UseReason } from '../../consequences/use.ts';
 import type { Radio } from '../../plan/model.ts';
@@ -7,7 +8,6 @@ import type { PowerRow, StationKind } from '../../regulations/country.ts';
 import type { Law } from '../../regulations/law.ts';
 import { powerLimits } from '../../regulations/power-limit.ts';
 import { listNames } from '../list-names.ts';
-import { refusedSlots } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** Where even the lowest setting is too strong, the radio may not be used on the channel at all. */

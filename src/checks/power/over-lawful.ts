@@ -1,5 +1,5 @@
+import { refusedSlots } from '../../consequences/planned-signals.ts';
 import { overLimit } from '../over-limit.ts';
-import { refusedSlots } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** A power written for a channel is what its users set, whatever the rules say. */

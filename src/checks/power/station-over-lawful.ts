@@ -1,8 +1,8 @@
+import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { radiatedW } from '../../consequences/use.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { serviceById, sourceOf } from '../../regulations/law.ts';
 import { powerLimits } from '../../regulations/power-limit.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { isOver, powerWords } from '../power-words.ts';
 import { rule } from '../rule.ts';
 

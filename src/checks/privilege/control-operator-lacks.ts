@@ -1,6 +1,6 @@
+import { shortfalls } from '../../consequences/shortfalls.ts';
 import { serviceById } from '../../regulations/law.ts';
 import { classKnown } from '../class-known.ts';
-import { shortfalls } from '../needs.ts';
 import { rule } from '../rule.ts';
 
 /** A licence that has ended or lacks its class is found on the licence; a set or a place that bars, by rules of their own. */

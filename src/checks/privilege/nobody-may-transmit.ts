@@ -1,7 +1,7 @@
 import { memberKinds } from '../../consequences/member-kinds.ts';
+import { refusedSlots, transmitPath } from '../../consequences/planned-signals.ts';
+import { shortfalls } from '../../consequences/shortfalls.ts';
 import { serviceById, sourceOf } from '../../regulations/law.ts';
-import { shortfalls } from '../needs.ts';
-import { refusedSlots, transmitPath } from '../planned-signals.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** A channel that everybody carries and nobody may use costs a slot, and a call to it is never answered. */

@@ -1,8 +1,8 @@
+import { shortfalls } from '../../consequences/shortfalls.ts';
 import { serviceById } from '../../regulations/law.ts';
 import { classKnown } from '../class-known.ts';
 import { groupBy } from '../group-by.ts';
 import { listNames } from '../list-names.ts';
-import { shortfalls } from '../needs.ts';
 import { rule } from '../rule.ts';
 
 const ofClass: readonly string[] = ['class', 'outside', 'edge', 'kind', 'modulation'];

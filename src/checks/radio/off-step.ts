@@ -1,8 +1,8 @@
+import { transmitPath } from '../../consequences/planned-signals.ts';
+import { stuckBy } from '../../consequences/stuck.ts';
 import { formatFrequency, formatSpacing } from '../../radio/format-quantity.ts';
 import { listNames } from '../list-names.ts';
-import { transmitPath } from '../planned-signals.ts';
 import { commonPractice, rule } from '../rule.ts';
-import { stuckBy } from '../stuck.ts';
 
 /** A radio that counts in steps cannot be set between them, and rounds without a word. */
 export const radioOffStep = rule({

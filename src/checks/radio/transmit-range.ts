@@ -1,5 +1,5 @@
+import { transmitPath } from '../../consequences/planned-signals.ts';
 import { lacks } from '../needed-radios.ts';
-import { transmitPath } from '../planned-signals.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** A radio that hears a channel and cannot send on it looks right until its holder has to answer. */

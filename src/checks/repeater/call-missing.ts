@@ -1,5 +1,5 @@
+import { repeaterServices } from '../../consequences/planned-signals.ts';
 import { identificationSource, serviceById } from '../../regulations/law.ts';
-import { repeaterServices } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** The call sign a repeater sends is how a member knows that it is this one they have opened. */

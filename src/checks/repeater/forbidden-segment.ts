@@ -1,7 +1,7 @@
+import { barredSegment } from '../../consequences/barred-segment.ts';
+import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { serviceById, sourceOf } from '../../regulations/law.ts';
-import { barredSegment } from '../barred-segment.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** Segments of weak signals and satellites are closed to repeaters, at their input as at their output. */

@@ -1,7 +1,7 @@
+import { reversedPair } from '../../consequences/reversed-pair.ts';
 import { formatFrequency, formatOffset } from '../../radio/format-quantity.ts';
 import { sourceOf } from '../../regulations/law.ts';
 import { usualOffset } from '../../regulations/usual-offset.ts';
-import { reversedPair } from '../reversed-pair.ts';
 import { rule } from '../rule.ts';
 
 /** Lists give a pair from the repeater's side or from the user's; taken from the wrong one, nobody hears anything. */

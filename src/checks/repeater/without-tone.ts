@@ -1,5 +1,5 @@
+import { repeaterServices } from '../../consequences/planned-signals.ts';
 import { serviceById } from '../../regulations/law.ts';
-import { repeaterServices } from '../planned-signals.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** Most repeaters want a tone; one entered without it stays silent to every call. */

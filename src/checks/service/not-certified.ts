@@ -1,7 +1,7 @@
+import { shortfalls } from '../../consequences/shortfalls.ts';
 import { serviceById } from '../../regulations/law.ts';
 import { groupBy } from '../group-by.ts';
 import { listNames } from '../list-names.ts';
-import { shortfalls } from '../needs.ts';
 import { rule } from '../rule.ts';
 
 /** A radio that tunes to a channel is not thereby lawful on it: some services ask for a set certified for them. */

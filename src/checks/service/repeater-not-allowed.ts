@@ -1,7 +1,7 @@
+import { isBarredSegment } from '../../consequences/barred-segment.ts';
+import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { serviceById, sourceOf } from '../../regulations/law.ts';
-import { isBarredSegment } from '../barred-segment.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** The short-range services live from everybody hearing only their neighbours; a repeater would fill a county. */

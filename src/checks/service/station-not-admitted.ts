@@ -1,6 +1,6 @@
+import { shortfalls } from '../../consequences/shortfalls.ts';
 import { groupBy } from '../group-by.ts';
 import { listNames } from '../list-names.ts';
-import { shortfalls } from '../needs.ts';
 import { rule } from '../rule.ts';
 
 /** Some channels are for hand-held sets alone; a set in a vehicle may not transmit on them at any power. */

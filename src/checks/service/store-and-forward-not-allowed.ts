@@ -1,5 +1,5 @@
+import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** A digipeater repeats whatever it hears, with nobody at the controls: many services and some segments bar that. */

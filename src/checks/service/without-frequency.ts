@@ -1,7 +1,7 @@
+import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { serviceById, sourceOf } from '../../regulations/law.ts';
 import { serviceOf } from '../../regulations/service-of.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** A service written beside a frequency decides licences and power; the wrong one makes both wrong. */

@@ -1,7 +1,7 @@
+import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { channelsOfPair } from '../../regulations/channels.ts';
 import { serviceById, sourceOf } from '../../regulations/law.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 
 /** Written by its name, a published channel brings its width, its power and its licence with it, and no digit can slip. */

@@ -1,7 +1,7 @@
+import { writtenTones } from '../../consequences/written-tones.ts';
 import { dcsCodes112, usualDcsName } from '../../radio/dcs.ts';
 import { formatTone, isStandardTone } from '../../radio/tone.ts';
 import { rule } from '../rule.ts';
-import { writtenTones } from '../written-tones.ts';
 
 /** A digital code repeats without a beginning, so one signal has several names, and menus list only one of them. */
 export const toneDcsAlias = rule({

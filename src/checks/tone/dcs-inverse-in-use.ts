@@ -1,9 +1,9 @@
+import { writtenTones } from '../../consequences/written-tones.ts';
 import { canonicalSignal } from '../../radio/dcs.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { formatTone } from '../../radio/tone.ts';
 import { groupBy } from '../group-by.ts';
 import { rule } from '../rule.ts';
-import { writtenTones } from '../written-tones.ts';
 
 /** Upside down, a digital code is another code of the list: two groups that think themselves apart share one squelch. */
 export const toneDcsInverseInUse = rule({

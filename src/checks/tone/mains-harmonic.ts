@@ -1,7 +1,7 @@
+import { writtenTones } from '../../consequences/written-tones.ts';
 import { mainsHarmonicNear } from '../../radio/ctcss.ts';
 import { formatTone } from '../../radio/tone.ts';
 import { rule } from '../rule.ts';
-import { writtenTones } from '../written-tones.ts';
 
 /** Hum of the mains that rides on a weak or poorly filtered signal can hold a squelch open at such a tone. */
 export const toneMainsHarmonic = rule({

@@ -1,9 +1,9 @@
+import { writtenTones } from '../../consequences/written-tones.ts';
 import { ctcssTones, separationPercent } from '../../radio/ctcss.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { formatTone } from '../../radio/tone.ts';
 import { groupBy } from '../group-by.ts';
 import { rule } from '../rule.ts';
-import { writtenTones } from '../written-tones.ts';
 
 /** Closest pair of the older 38 tones, which decoders were built to tell apart; later sets squeezed tones between them. */
 const leastPercent = Math.min(

@@ -1,9 +1,9 @@
+import { writtenTones } from '../../consequences/written-tones.ts';
 import type { Observation, PlanPath } from '../../findings/finding.ts';
 import { nearestTone } from '../../radio/ctcss.ts';
 import { dcsCodes112, usualDcsName } from '../../radio/dcs.ts';
 import { formatTone, isStandardTone, type Tone } from '../../radio/tone.ts';
 import { rule } from '../rule.ts';
-import { writtenTones } from '../written-tones.ts';
 
 /** Radios offer the published tones and no others; one beside them cannot be entered. */
 export const toneNotStandard = rule({

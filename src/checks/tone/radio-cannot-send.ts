@@ -1,7 +1,7 @@
+import { stuckBy } from '../../consequences/stuck.ts';
 import { formatTone } from '../../radio/tone.ts';
 import { listNames } from '../list-names.ts';
 import { commonPractice, rule } from '../rule.ts';
-import { stuckBy } from '../stuck.ts';
 
 /** Older and cheaper radios know the common tones only; the repeater stays shut to them. */
 export const toneRadioCannotSend = rule({

@@ -1,8 +1,8 @@
+import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { usualEmission } from '../../radio/emission.ts';
 import { formatFrequency, formatSpacing } from '../../radio/format-quantity.ts';
 import { sourceOf } from '../../regulations/law.ts';
 import { widthLimit } from '../../regulations/width-limit.ts';
-import { plannedSignals } from '../planned-signals.ts';
 import { rule } from '../rule.ts';
 import { writtenWidthPath } from '../written-width.ts';
 

@@ -1,7 +1,7 @@
+import { stuckBy } from '../../consequences/stuck.ts';
 import { formatSpacing } from '../../radio/format-quantity.ts';
 import { listNames } from '../list-names.ts';
 import { commonPractice, rule } from '../rule.ts';
-import { stuckBy } from '../stuck.ts';
 
 /** A radio with one width alone is too loud or too faint on channels of the other. */
 export const widthRadioCannotSet = rule({

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { overlappingPairs } from '../../src/checks/overlapping-pairs.ts';
+import { overlappingPairs } from '../../src/consequences/overlapping-pairs.ts';
 import type { CheckIn } from '../../src/plan/model.ts';
 
 function checkIn(id: string, isoDays: readonly number[], minute: number, lastsMin: number): CheckIn {

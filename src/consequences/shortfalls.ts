@@ -2,15 +2,16 @@
  * Who needs which channel, and what stands in the way: a member called in a check-in, calling the roll, or
  * on a ladder must be able to transmit there; a member of a listening watch must be able to hear it.
  */
-import type { ChannelParticulars } from '../consequences/channel-particulars.ts';
-import type { Consequences } from '../consequences/consequences.ts';
-import { memberKinds } from '../consequences/member-kinds.ts';
-import type { May, Use, UseReason, UseReasonCode } from '../consequences/use.ts';
+
 import type { PlanPath } from '../findings/finding.ts';
 import type { Member, Radio } from '../plan/model.ts';
 import { serviceById, sourceOf } from '../regulations/law.ts';
+import type { ChannelParticulars } from './channel-particulars.ts';
+import type { Consequences } from './consequences.ts';
+import { memberKinds } from './member-kinds.ts';
+import type { PlanInLaw } from './plan-in-law.ts';
 import { refusedSlots } from './planned-signals.ts';
-import type { RuleContext } from './rule.ts';
+import type { May, Use, UseReason, UseReasonCode } from './use.ts';
 
 export interface Need {
   readonly member: string;
@@ -51,7 +52,7 @@ const farness: Partial<Record<UseReasonCode, number>> = {
 const known = new WeakMap<Consequences, readonly Shortfall[]>();
 
 /** Needs that are not met, one a member and channel; channels that nobody may use at all are left to the rules about them. */
-export function shortfalls(context: RuleContext): readonly Shortfall[] {
+export function shortfalls(context: PlanInLaw): readonly Shortfall[] {
   const { plan, consequences } = context;
   const found = known.get(consequences);
   if (found) return found;
@@ -81,7 +82,7 @@ export function shortfalls(context: RuleContext): readonly Shortfall[] {
 type Meets = (member: string, transmits: boolean) => boolean;
 
 /** Whether members can do what is asked of them on a channel. Thousands of members are a few kinds: each kind is asked once. */
-function meeting(context: RuleContext): (slot: number) => Meets {
+function meeting(context: PlanInLaw): (slot: number) => Meets {
   const { consequences } = context;
   const refused = refusedSlots(context);
   const kinds = memberKinds(context);
@@ -115,7 +116,7 @@ function fits(radio: Radio, on: ChannelParticulars): number {
 }
 
 /** What the table leaves open for a radio that cannot hold the channel: a member who has no licence needs one before a radio. */
-function withoutLicence({ law }: RuleContext, member: Member, on: ChannelParticulars): UseReason | undefined {
+function withoutLicence({ law }: PlanInLaw, member: Member, on: ChannelParticulars): UseReason | undefined {
   const services = on.services.flatMap((id) => serviceById(law, id) ?? []);
   const [first] = services;
   if (!first || on.transmitHz === undefined) return undefined;
@@ -138,7 +139,7 @@ function distance(use: Use): number {
  * Those that a member cannot meet. One a member and channel; of several that ask the same, a turn as net control first,
  * then transmitting, then the earlier.
  */
-function unmetNeeds(context: RuleContext): readonly Need[] {
+function unmetNeeds(context: PlanInLaw): readonly Need[] {
   const { plan, consequences } = context;
   const meetsOn = meeting(context);
   const all = new Map<string, Need>();
@@ -176,7 +177,7 @@ function weight({ transmits, controlAt }: Need): number {
 }
 
 /** Whether a channel needs an agency's leave that nobody in the plan has: then the channel is wrong, and not its users. */
-export function lacksLeave({ plan, law }: RuleContext, { services }: ChannelParticulars): boolean {
+export function lacksLeave({ plan, law }: PlanInLaw, { services }: ChannelParticulars): boolean {
   return (
     services.length > 0 &&
     services.every(

@@ -7,8 +7,9 @@
  * carrier, so a product swings by the sum of the coefficients times the deviation, and a receiver is reached
  * within half its own width and half the product's (derived from Carson's rule).
  */
-import { highestVoiceHz, type Site, type SiteStation } from '../consequences/sites.ts';
+
 import { formatFrequency, formatSpacing } from '../radio/format-quantity.ts';
+import { highestVoiceHz, type Site, type SiteStation } from './sites.ts';
 
 interface Transmitter {
   readonly station: SiteStation;

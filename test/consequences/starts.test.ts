@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { beginsOn, weekdaysOf } from '../../src/checks/starts.ts';
+import { beginsOn, weekdaysOf } from '../../src/consequences/starts.ts';
 
 const recurrence = (rrule: string) => ({ kind: 'recurrence' as const, rrule });
 

@@ -1,6 +1,7 @@
 /** What every radio rung of a ladder needs: a station, the place where their stations stand, or something that feeds them. */
-import { type Dependent, supportsOf } from '../consequences/supports.ts';
+
 import type { Ladder, Plan, Rung } from '../plan/model.ts';
+import { type Dependent, supportsOf } from './supports.ts';
 
 /**
  * Names of what all radio rungs hang on, the nearest first: the same station goes before the place it stands

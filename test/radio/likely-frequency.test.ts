@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { likelyFrequency } from '../../src/checks/likely-frequency.ts';
 import { formatFrequency } from '../../src/radio/format-quantity.ts';
+import { likelyFrequency } from '../../src/radio/likely-frequency.ts';
 
 const only = (wantedHz: number) => (candidateHz: number) => (candidateHz === wantedHz ? 0 : undefined);
 

@@ -1,11 +1,11 @@
 /** The first few members who may transmit on a channel: enough to tell nobody, one and several apart without asking all. */
 
-import { memberKinds } from '../consequences/member-kinds.ts';
 import type { Member } from '../plan/model.ts';
-import type { RuleContext } from './rule.ts';
+import { memberKinds } from './member-kinds.ts';
+import type { PlanInLaw } from './plan-in-law.ts';
 
 export function someTransmitters(
-  { plan, law, consequences }: Pick<RuleContext, 'plan' | 'law' | 'consequences'>,
+  { plan, law, consequences }: PlanInLaw,
   slot: number,
   most: number,
 ): readonly Member[] {

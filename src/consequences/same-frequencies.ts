@@ -1,5 +1,5 @@
 /** Whether stations on two channels meet: each receives where the other transmits. Undefined where either channel is not known. */
-import type { Consequences } from '../consequences/consequences.ts';
+import type { Consequences } from './consequences.ts';
 
 export function sameFrequencies(
   { channels }: Consequences,

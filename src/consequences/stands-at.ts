@@ -1,11 +1,11 @@
 /** Where planned signals go out: a repeater or packet station at its place, a member's channel at each member's usual place. */
 
-import { memberKinds } from '../consequences/member-kinds.ts';
 import type { PlanPath } from '../findings/finding.ts';
 import type { Place } from '../plan/model.ts';
+import { memberKinds } from './member-kinds.ts';
+import type { PlanInLaw } from './plan-in-law.ts';
 import type { PlannedSignal } from './planned-signals.ts';
 import { plannedSignals } from './planned-signals.ts';
-import type { RuleContext } from './rule.ts';
 
 export interface Standing {
   readonly signal: PlannedSignal;
@@ -15,7 +15,7 @@ export interface Standing {
 }
 
 /** Stations with a place of their own; what members send is asked in the table of who may use what. */
-export function* standings(context: RuleContext): Generator<Standing> {
+export function* standings(context: PlanInLaw): Generator<Standing> {
   for (const signal of plannedSignals(context)) {
     const [station, section] =
       signal.part === 'output'
@@ -30,7 +30,7 @@ export function* standings(context: RuleContext): Generator<Standing> {
 
 /** Members who may transmit on a slot, by their usual place; one name a kind of member is enough to ask the table. */
 export function* membersStanding(
-  { plan, law, consequences }: RuleContext,
+  { plan, law, consequences }: PlanInLaw,
   slot: number,
 ): Generator<{ readonly place: Place; readonly names: readonly string[] }> {
   for (const kind of memberKinds({ plan, law })) {

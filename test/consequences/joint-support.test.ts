@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { foundBy } from './found-by.ts';
+import { foundBy } from '../checks/found-by.ts';
 
 const plan = (rungs: readonly string[], highPlace = 'base', highNeeds = '') => `
 assets:

@@ -8,7 +8,7 @@ import {
   threeSignalProducts,
   twoSignalProducts,
   whereItFalls,
-} from '../../src/checks/intermodulation.ts';
+} from '../../src/consequences/intermodulation.ts';
 import type { Site, SiteStation } from '../../src/consequences/sites.ts';
 
 function station(

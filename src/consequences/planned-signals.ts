@@ -3,8 +3,7 @@
  * it: each repeater's output and input, each channel with figures of its own, each packet station. Asked by
  * the rules about frequencies, so that a frequency that is wrong is found once, where it is written.
  */
-import { type ChannelParticulars, channelParticulars } from '../consequences/channel-particulars.ts';
-import type { Consequences } from '../consequences/consequences.ts';
+
 import type { PlanPath } from '../findings/finding.ts';
 import type { Channel, PacketStation, Plan, Repeater } from '../plan/model.ts';
 import { formatFrequency } from '../radio/format-quantity.ts';
@@ -13,6 +12,9 @@ import type { Law } from '../regulations/law.ts';
 import { mayTransmit, type TransmitAnswer } from '../regulations/may-transmit.ts';
 import { serviceOf } from '../regulations/service-of.ts';
 import { occupiedSpan } from '../regulations/signal.ts';
+import { type ChannelParticulars, channelParticulars } from './channel-particulars.ts';
+import type { Consequences } from './consequences.ts';
+import type { PlanInLaw } from './plan-in-law.ts';
 
 interface SignalBasics {
   /** Where its frequency is written. */
@@ -39,11 +41,7 @@ export type PlannedSignal = SignalBasics &
 
 const known = new WeakMap<Consequences, readonly PlannedSignal[]>();
 
-export function plannedSignals(asked: {
-  readonly plan: Plan;
-  readonly law: Law;
-  readonly consequences: Consequences;
-}): readonly PlannedSignal[] {
+export function plannedSignals(asked: PlanInLaw): readonly PlannedSignal[] {
   const found = known.get(asked.consequences);
   if (found) return found;
   const signals = [
@@ -56,11 +54,7 @@ export function plannedSignals(asked: {
 }
 
 /** Slots whose frequency the rules refuse to everybody, on either side of a repeater. */
-export function refusedSlots(asked: {
-  readonly plan: Plan;
-  readonly law: Law;
-  readonly consequences: Consequences;
-}): ReadonlySet<number> {
+export function refusedSlots(asked: PlanInLaw): ReadonlySet<number> {
   const refused = plannedSignals(asked).filter((signal) => !signal.answer.may);
   const repeaters = new Set(
     refused.flatMap((signal) =>

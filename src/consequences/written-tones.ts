@@ -1,8 +1,9 @@
 /** Every tone a plan writes, where it is written and the frequency it rides on. */
-import type { Consequences } from '../consequences/consequences.ts';
+
 import type { PlanPath } from '../findings/finding.ts';
 import type { Plan } from '../plan/model.ts';
 import type { Tone } from '../radio/tone.ts';
+import type { Consequences } from './consequences.ts';
 
 export interface WrittenTone {
   readonly at: PlanPath;

@@ -1,8 +1,8 @@
 /** The allocation or the channels that hold a repeater's output, as a sentence names them. */
 import { formatFrequency } from '../radio/format-quantity.ts';
-import { allocationsAt } from '../regulations/allocations.ts';
-import type { Row } from '../regulations/country.ts';
-import { type Law, serviceById } from '../regulations/law.ts';
+import { allocationsAt } from './allocations.ts';
+import type { Row } from './country.ts';
+import { type Law, serviceById } from './law.ts';
 
 export interface BandNamed {
   /** `144.000-148.000 MHz (2 m)`, or the channels of a service. */

@@ -2,7 +2,7 @@
  * What a frequency was most likely meant to be: two digits exchanged, the decimal point moved by one place or
  * left out, a megahertz too many or too few. Only what the caller finds usable is offered.
  */
-import { formatFrequency } from '../radio/format-quantity.ts';
+import { formatFrequency } from './format-quantity.ts';
 
 export interface LikelyFrequency {
   readonly frequencyHz: number;

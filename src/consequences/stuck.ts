@@ -2,13 +2,14 @@
  * Radios that reach a channel in every respect but one that its keeper would have to set: the tone, the
  * width, the tuning step. Named with the members for whom no other radio will do.
  */
-import type { ChannelParticulars } from '../consequences/channel-particulars.ts';
-import type { Consequences } from '../consequences/consequences.ts';
-import { memberKinds } from '../consequences/member-kinds.ts';
-import { type Misfit, type MisfitCode, radioFit } from '../consequences/radio-fit.ts';
+
 import type { Radio } from '../plan/model.ts';
+import type { ChannelParticulars } from './channel-particulars.ts';
+import type { Consequences } from './consequences.ts';
+import { memberKinds } from './member-kinds.ts';
+import type { PlanInLaw } from './plan-in-law.ts';
 import { refusedSlots } from './planned-signals.ts';
-import type { RuleContext } from './rule.ts';
+import { type Misfit, type MisfitCode, radioFit } from './radio-fit.ts';
 
 export interface Stuck {
   readonly on: ChannelParticulars;
@@ -21,7 +22,7 @@ const settable: readonly MisfitCode[] = ['tone', 'width', 'transmit-step', 'rece
 
 const known = new WeakMap<Consequences, readonly Stuck[]>();
 
-export function stuck(context: RuleContext): readonly Stuck[] {
+export function stuck(context: PlanInLaw): readonly Stuck[] {
   const found = known.get(context.consequences);
   if (found) return found;
   const all = [...find(context)];
@@ -31,7 +32,7 @@ export function stuck(context: RuleContext): readonly Stuck[] {
 
 /** Those with a misfit of a kind, one list a channel. */
 export function stuckBy(
-  context: RuleContext,
+  context: PlanInLaw,
   codes: readonly MisfitCode[],
 ): ReadonlyMap<number, readonly [Stuck, ...Stuck[]]> {
   const channels = new Map<number, [Stuck, ...Stuck[]]>();
@@ -44,7 +45,7 @@ export function stuckBy(
   return channels;
 }
 
-function* find(context: RuleContext): Generator<Stuck> {
+function* find(context: PlanInLaw): Generator<Stuck> {
   const { plan, law, consequences } = context;
   const refused = refusedSlots(context);
   const kinds = memberKinds({ plan, law });
