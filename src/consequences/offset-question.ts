@@ -20,10 +20,12 @@ export interface OffsetQuestion {
 /** Undefined where there is no usual offset, or where another rule already says what is wrong: no offset at all, one that leaves the band, a pair the wrong way round, an end where no repeater may be. */
 export function offsetQuestion(law: Law, repeater: Repeater): OffsetQuestion | undefined {
   const { outputHz, inputHz } = repeater;
-  const row = usualOffset(law, outputHz, repeater.service ?? repeaterServices(law, repeater)[0]);
+  const services = repeaterServices(law, repeater);
+  const row = usualOffset(law, outputHz, services[0]);
   const offsetHz = inputHz - outputHz;
   if (!row || row.fixed || offsetHz === 0) return undefined;
-  if (serviceOf(law, inputHz, inputHz).length === 0 || reversedPair(law, repeater)) return undefined;
+  const inBand = serviceOf(law, inputHz, inputHz).some((service) => services.includes(service));
+  if (!inBand || reversedPair(law, repeater)) return undefined;
   if (reachesBarred(law, repeater)) return undefined;
   const sizes = [...row.usualHz, ...row.alsoHz];
   return {

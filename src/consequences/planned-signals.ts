@@ -81,7 +81,10 @@ export function inputPath(repeater: Repeater): PlanPath {
 
 const services = new WeakMap<Repeater, { readonly law: Law; readonly found: readonly string[] }>();
 
-/** The services a repeater may belong to, by what is sent at either end of it. */
+/**
+ * The services a repeater may belong to, by what is sent at either end of it: those that have both ends. Where none
+ * has, those of the output, on which everybody listens: then the input is what went wrong.
+ */
 export function repeaterServices(law: Law, repeater: Repeater): readonly string[] {
   const before = services.get(repeater);
   if (before?.law === law) return before.found;
@@ -93,13 +96,10 @@ export function repeaterServices(law: Law, repeater: Repeater): readonly string[
 function findServices(law: Law, repeater: Repeater): readonly string[] {
   if (repeater.service !== undefined) return [repeater.service];
   const { outputHz, inputHz } = repeater;
-  const tries = [
-    serviceOf(law, outputHz, inputHz),
-    serviceOf(law, outputHz, outputHz),
-    serviceOf(law, inputHz, inputHz),
-  ];
-  const both = tries[1]?.filter((service) => tries[2]?.includes(service)) ?? [];
-  return both.length > 0 ? both : (tries.find((services) => services.length > 0) ?? []);
+  const atOutput = serviceOf(law, outputHz, outputHz);
+  const atInput = serviceOf(law, inputHz, inputHz);
+  const both = atOutput.filter((service) => atInput.includes(service));
+  return both.length > 0 ? both : atOutput.length > 0 ? atOutput : atInput;
 }
 
 function* repeaterSignals(plan: Plan, law: Law): Generator<PlannedSignal> {
