@@ -19,10 +19,10 @@ check-ins:
   good: `
 check-ins:
   morning: { name: Morning check-in, channel: 1, days: every day, at: "07:30", lasts: 15 min, who: all, control: [ada], missed: first }`,
-  *check({ plan }) {
+  *check({ plan, consequences }) {
     for (const { id, name, listen, channel } of plan.checkIns.values()) {
-      const on = plan.channels.get(channel);
-      if (!listen && on?.kind === 'listen')
+      const on = consequences.channels.get(channel);
+      if (!listen && on && on.transmitHz === undefined)
         yield {
           at: ['check-ins', id, 'channel'],
           message: `${name} has a roll call on slot ${channel}, ${on.name}, which is only listened to.`,

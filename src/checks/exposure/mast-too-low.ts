@@ -49,11 +49,13 @@ repeaters:
     const atMasts = [...plan.radios.values()].filter(({ antenna }) => antenna.carried === 'mast');
     for (const row of exposuresOf(plan, consequences, law, atMasts)) {
       if (row.answer.kind !== 'distance' || row.carried !== 'mast' || row.heightM === undefined) continue;
-      const needed = row.answer.public.keepM + overheadM;
-      if (row.heightM >= needed) continue;
+      // Nearer than the edge of the near field the formula says nothing either way; `exposure` tells that distance.
+      const { formulaM, keepM } = row.answer.public;
+      if (row.heightM >= formulaM + overheadM) continue;
+      const needed = keepM + overheadM;
       yield {
         at: [...sections[row.kind], row.id, 'antenna'],
-        message: `At ${formatPower(row.powerW)} people must stay ${row.answer.public.keepM.toFixed(1)} m from the antenna; ${row.heightM} m up it is nearer than that to a head below it, ${needed.toFixed(1)} m would do.`,
+        message: `At ${formatPower(row.powerW)} people must stay ${keepM.toFixed(1)} m from the antenna; ${row.heightM} m up it is nearer than that to a head below it, ${needed.toFixed(1)} m would do.`,
         source: row.answer.public.limit.source,
       };
     }

@@ -33,11 +33,11 @@ fallbacks:
       - { grade: primary, channel: 1, calls: 3, within: 5 min }
       - { grade: alternate, channel: 3, calls: 3, within: 10 min }
       - { grade: emergency, meet: base, at: next full hour }`,
-  *check({ plan }) {
+  *check({ plan, consequences }) {
     for (const { id, rungs } of plan.ladders.values()) {
-      for (const [index, { channel, calls }] of rungs.entries()) {
-        const on = channel === undefined ? undefined : plan.channels.get(channel);
-        if (calls !== undefined && on?.kind === 'listen')
+      for (const [index, { channel }] of rungs.entries()) {
+        const on = channel === undefined ? undefined : consequences.channels.get(channel);
+        if (on && on.transmitHz === undefined)
           yield {
             at: ['fallbacks', id, 'rungs', index, 'channel'],
             message: `The rung calls on slot ${on.slot}, ${on.name}, which is only listened to.`,

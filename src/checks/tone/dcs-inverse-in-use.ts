@@ -10,8 +10,9 @@ export const toneDcsInverseInUse = rule({
   id: 'tone/dcs-inverse-in-use',
   severity: 'warning',
   basis: 'practice',
-  looksFor: 'Two digital codes with different names on one frequency that are the same signal.',
-  why: 'Every code sent inverted reads as another code. D023N and D047I, say, are one signal: each opens the squelch of the other.',
+  looksFor:
+    'Two digital codes on one frequency of which one is the other upside down, or the same signal by another name.',
+  why: 'Every code sent inverted reads as another code. D023N and D047I, say, are one signal: each opens the squelch of the other. D023N and D047N are so to every radio whose polarity is turned over, by a menu or by a stage that inverts.',
   mend: 'Give one of the two a code that is neither the other nor its inverse.',
   sources: [{ document: 'TIA-603-D (2009)', section: '1.3.5.5' }],
   bad: `
@@ -25,18 +26,33 @@ channels:
   3: { name: EAST, simplex: 146.550, width: 25, tone: D023N }
   4: { name: WEST, simplex: 146.550, width: 25, tone: D025N }`,
   *check({ plan, consequences }) {
-    const codes = [...writtenTones(plan, consequences)].flatMap(({ at, tone, name, frequencyHz }) =>
+    const codes = writtenTones(plan, consequences).flatMap(({ at, tone, name, frequencyHz }) =>
       tone.kind === 'dcs' && frequencyHz !== undefined
-        ? [{ at, tone, name, frequencyHz, signal: canonicalSignal(tone.code, tone.inverted) }]
+        ? [
+            {
+              at,
+              tone,
+              name,
+              frequencyHz,
+              signal: canonicalSignal(tone.code, tone.inverted),
+              upsideDown: canonicalSignal(tone.code, !tone.inverted),
+            },
+          ]
         : [],
     );
-    for (const here of groupBy(codes, (each) => `${each.frequencyHz} ${each.signal}`).values()) {
+    const pair = (each: (typeof codes)[number]) => Math.min(each.signal, each.upsideDown);
+    for (const here of groupBy(codes, (each) => `${each.frequencyHz} ${pair(each)}`).values()) {
       const [first] = here;
-      for (const { at, tone, frequencyHz } of here) {
-        if (formatTone(tone) === formatTone(first.tone)) continue;
+      for (const { at, tone, frequencyHz, signal } of here) {
+        const [own, other] = [formatTone(tone), formatTone(first.tone)];
+        if (own === other) continue;
+        const both = `both at ${formatFrequency(frequencyHz)} MHz`;
         yield {
           at,
-          message: `${formatTone(tone)} is the same signal as the ${formatTone(first.tone)} of ${first.name}, both at ${formatFrequency(frequencyHz)} MHz.`,
+          message:
+            signal === first.signal
+              ? `${own} is the same signal as the ${other} of ${first.name}, ${both}.`
+              : `${own} is the ${other} of ${first.name} upside down, ${both}: a radio with the wrong polarity opens to it.`,
         };
       }
     }
