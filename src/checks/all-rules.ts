@@ -15,6 +15,7 @@ import { bandPlanPacketOutsidePlan } from './band-plan/packet-outside-plan.ts';
 import { bandPlanRepeaterOutsidePlan } from './band-plan/repeater-outside-plan.ts';
 import { bandPlanSimplexOnRepeaterFrequency } from './band-plan/simplex-on-repeater-frequency.ts';
 import { bandPlanVoiceOnPacketSegment } from './band-plan/voice-on-packet-segment.ts';
+import { channelContradictsRepeater } from './channel/contradicts-repeater.ts';
 import { channelDuplicate } from './channel/duplicate.ts';
 import { channelHeldByNobody } from './channel/held-by-nobody.ts';
 import { channelKnownToOne } from './channel/known-to-one.ts';
@@ -111,6 +112,7 @@ import { planReviewPast } from './plan/review-past.ts';
 import { planZoneUnknown } from './plan/zone-unknown.ts';
 import { powerNoLawfulSetting } from './power/no-lawful-setting.ts';
 import { powerOverLawful } from './power/over-lawful.ts';
+import { powerOverLocalLimit } from './power/over-local-limit.ts';
 import { powerOverRadios } from './power/over-radios.ts';
 import { powerStationOverLawful } from './power/station-over-lawful.ts';
 import { powerUnknownSetting } from './power/unknown-setting.ts';
@@ -175,6 +177,7 @@ export const allRules: readonly Rule[] = [
   bandPlanRepeaterOutsidePlan,
   bandPlanSimplexOnRepeaterFrequency,
   bandPlanVoiceOnPacketSegment,
+  channelContradictsRepeater,
   channelDuplicate,
   channelHeldByNobody,
   channelKnownToOne,
@@ -271,6 +274,7 @@ export const allRules: readonly Rule[] = [
   planZoneUnknown,
   powerNoLawfulSetting,
   powerOverLawful,
+  powerOverLocalLimit,
   powerOverRadios,
   powerStationOverLawful,
   powerUnknownSetting,

@@ -7,6 +7,7 @@ import type { BandPlanUse } from '../regulations/country.ts';
 import type { Law } from '../regulations/law.ts';
 import { mayTransmit } from '../regulations/may-transmit.ts';
 import { serviceOf } from '../regulations/service-of.ts';
+import { rastersAt } from '../regulations/usual-offset.ts';
 
 /** Uses of a band plan among which a group's own channel is looked for, best first. */
 const fitting: readonly BandPlanUse[] = ['simplex', 'calling', 'packet', 'mixed'];
@@ -29,6 +30,8 @@ export function likelyChannelFrequency(
     );
     if (services.length === 0) return undefined;
     if (channelsOfPair(law, candidateHz, candidateHz).some((row) => services.includes(row.service))) return 0;
+    const rasters = rastersAt(law, candidateHz);
+    if (rasters.length > 0 && !rasters.some(({ fits }) => fits)) return undefined;
     const [kept] = bandPlanAt(law, candidateHz);
     if (!kept) return fitting.length + 1;
     const rank = fitting.indexOf(kept.use);

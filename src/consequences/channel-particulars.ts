@@ -69,21 +69,21 @@ export function channelParticulars(plan: Plan, law: Law, channel: Channel): Chan
           name: channel.repeater,
           nearest: [...plan.repeaters.keys()],
         };
-      return known(law, channel, repeater.outputHz, repeater.inputHz, { repeater });
+      return known(plan, law, channel, repeater.outputHz, repeater.inputHz, { repeater });
     }
     case 'standard': {
       const search = channelByName(law, channel.standard);
       if (!search.found)
         return { known: false, missing: 'standard', name: channel.standard, nearest: search.nearest };
       const { channel: published } = search;
-      return known(law, channel, published.receiveHz, published.transmitHz, { published });
+      return known(plan, law, channel, published.receiveHz, published.transmitHz, { published });
     }
     case 'simplex':
-      return known(law, channel, channel.frequencyHz, channel.frequencyHz, {});
+      return known(plan, law, channel, channel.frequencyHz, channel.frequencyHz, {});
     case 'listen':
-      return known(law, channel, channel.frequencyHz, undefined, {});
+      return known(plan, law, channel, channel.frequencyHz, undefined, {});
     case 'split':
-      return known(law, channel, channel.receiveHz, channel.transmitHz, {});
+      return known(plan, law, channel, channel.receiveHz, channel.transmitHz, {});
   }
 }
 
@@ -93,6 +93,7 @@ interface Origin {
 }
 
 function known(
+  plan: Plan,
   law: Law,
   channel: Channel,
   receiveHz: number,
@@ -103,7 +104,8 @@ function known(
   const services = servicesOf(law, channel, receiveHz, transmitHz, origin);
   const written = channel.widthHz ?? repeater?.widthHz;
   const spacingHz =
-    written ?? usualSpacingHz(law, channel.mode, transmitHz ?? receiveHz, services[0], published);
+    written ??
+    usualSpacingHz(law, channel.mode, transmitHz ?? receiveHz, equippedFor(plan, services), published);
   const emission = emissionOf(channel.mode, spacingHz);
   const tone = channel.tone ?? repeater?.tone ?? publishedTone(published);
   const receiveTone = channel.receiveTone ?? repeater?.outputTone;
@@ -153,20 +155,30 @@ function servicesOf(
   ];
 }
 
-/** The widest spacing in common use whose signal fits what the law and the band plan allow there. */
+/**
+ * Of services that share a channel, those that a radio of the group is for, or else the first: where families with
+ * sets of both services meet, they meet at the spacing of the narrower.
+ */
+function equippedFor(plan: Plan, services: readonly string[]): readonly string[] {
+  if (services.length < 2) return services;
+  const radios = [...plan.radios.values()];
+  const equipped = services.filter((service) => radios.some(({ certified }) => certified.includes(service)));
+  return equipped.length > 0 ? equipped : services.slice(0, 1);
+}
+
+/** The widest spacing in common use whose signal fits what the law and the band plan allow there, in each of the services. */
 function usualSpacingHz(
   law: Law,
   mode: Mode,
   frequencyHz: number,
-  service: string | undefined,
+  services: readonly string[],
   published: ChannelRow | undefined,
 ): number {
-  const lawful =
-    service === undefined
-      ? undefined
-      : widthLimit(law, { service, frequencyHz, kind: kindOf(mode) })?.maxWidthHz;
+  const lawful = services.map(
+    (service) => widthLimit(law, { service, frequencyHz, kind: kindOf(mode) })?.maxWidthHz ?? Infinity,
+  );
   const planned = bandPlanAt(law, frequencyHz).find((row) => row.maxWidthHz !== undefined)?.maxWidthHz;
-  const limitHz = Math.min(lawful ?? Infinity, planned ?? Infinity, published?.maxWidthHz ?? Infinity);
+  const limitHz = Math.min(...lawful, planned ?? Infinity, published?.maxWidthHz ?? Infinity);
   return emissionOf(mode, 25_000).bandwidthHz <= limitHz ? 25_000 : 12_500;
 }
 

@@ -6,11 +6,12 @@ import type { Source } from '../findings/finding.ts';
 import type { Antenna, Licence, Member, Plan, Radio } from '../plan/model.ts';
 import { formatPower } from '../radio/format-quantity.ts';
 import type { PowerRow, StationKind } from '../regulations/country.ts';
-import { type Law, serviceById, sourceOf } from '../regulations/law.ts';
+import { type Law, localRulesOf, serviceById, sourceOf } from '../regulations/law.ts';
 import { mayTransmit, type TransmitRefusal } from '../regulations/may-transmit.ts';
 import { powerLimits } from '../regulations/power-limit.ts';
 import type { ChannelParticulars } from './channel-particulars.ts';
 import { feedLossDb } from './feed-loss.ts';
+import { powerWords } from './power-words.ts';
 import { type MisfitCode, radioFit } from './radio-fit.ts';
 
 export type May = 'transmit' | 'listen only' | 'not held';
@@ -140,19 +141,21 @@ function inService(
     ...(licence?.class !== undefined && { licenceClass: licence.class }),
     ...(place && { at: [place.at.latitudeDeg, place.at.longitudeDeg] as const }),
   });
-  const setting = settingFor(radio, on, limits);
-  const lowest = [...radio.powersW].toSorted((a, b) => a[1] - b[1])[0];
-  if (!setting && lowest) {
-    const [strictest] = limits;
-    const limit = strictest
-      ? `${formatPower(strictest.maxW)} ${strictest.measure === 'output' ? '' : strictest.measure.toUpperCase()}`.trim()
-      : '';
+  const [lowest] = [...radio.powersW].toSorted((a, b) => a[1] - b[1]);
+  const broken =
+    lowest && limits.find((row) => !localRulesOf(law, row) && !within(row, lowest[1], radio, on));
+  if (lowest && broken) {
+    const radiated = radiatedW(lowest[1], radio.antenna, broken.measure, transmitHz);
+    const how =
+      broken.measure === 'output' ? '' : ` (${powerWords(radiated, broken.measure)} with its antenna)`;
     return refuse(
       'power',
-      `has no power setting within ${limit}; its lowest is ${formatPower(lowest[1])}`,
-      strictest && sourceOf(law, strictest),
+      `has no power setting within ${powerWords(broken.maxW, broken.measure)}; its lowest is ${formatPower(lowest[1])}${how}`,
+      sourceOf(law, broken),
     );
   }
+  // Where local rules leave no setting the lowest is the nearest to them.
+  const setting = settingFor(radio, on, limits) ?? (lowest && { name: lowest[0], powerW: lowest[1] });
   return {
     may: 'transmit',
     service: serviceId,
@@ -172,16 +175,15 @@ function settingFor(
     .map(([name, powerW]) => ({ name, powerW }))
     .toSorted((a, b) => b.powerW - a.powerW);
   const wanted = on.channel.power;
-  const lawful = settings.filter(({ powerW }) =>
-    limits.every(
-      (row) =>
-        radiatedW(powerW, radio.antenna, row.measure, on.transmitHz ?? on.receiveHz) <= row.maxW * tolerance,
-    ),
-  );
+  const lawful = settings.filter(({ powerW }) => limits.every((row) => within(row, powerW, radio, on)));
   if (wanted === undefined) return lawful[0];
   return typeof wanted === 'string'
     ? (lawful.find(({ name }) => name === wanted) ?? lawful[0])
     : (lawful.find(({ powerW }) => powerW <= wanted) ?? lawful.at(-1));
+}
+
+function within({ measure, maxW }: PowerRow, powerW: number, radio: Radio, on: ChannelParticulars): boolean {
+  return radiatedW(powerW, radio.antenna, measure, on.transmitHz ?? on.receiveHz) <= maxW * tolerance;
 }
 
 /** Gains are known to a tenth of a decibel at best, so a setting that is over by less is taken as meeting the limit. */

@@ -130,6 +130,7 @@ const bandPlan = table(
         'repeater',
         'link',
         'packet',
+        'positions',
         'digital',
         'image',
         'model-control',

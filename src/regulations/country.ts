@@ -143,6 +143,8 @@ export type BandPlanUse =
   | 'repeater'
   | 'link'
   | 'packet'
+  /** Packet that reports positions, and nothing else. */
+  | 'positions'
   | 'digital'
   | 'image'
   | 'model-control'

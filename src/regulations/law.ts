@@ -47,14 +47,19 @@ export interface Law {
  * its rows use (a test holds that); a row of neither the country nor a local file is a fault and throws.
  */
 export function sourceOf(law: Law, row: Row): Source {
-  const local = law.local.find((rules) =>
+  const local = localRulesOf(law, row);
+  const source = (local ?? law.country).sources[row.source];
+  if (!source) throw new Error(`no source "${row.source}" in the rules of ${(local ?? law.country).name}`);
+  return row.fromMemory ? { ...source, fromMemory: true } : source;
+}
+
+/** The local rules that a row belongs to; undefined for a row of the country, which is law. */
+export function localRulesOf(law: Law, row: Row): LocalRules | undefined {
+  return law.local.find((rules) =>
     [rules.bandPlan, rules.offsets, rules.rasters, rules.barredStations, rules.powers, rules.closed].some(
       (rows: readonly Row[]) => rows.includes(row),
     ),
   );
-  const source = (local ?? law.country).sources[row.source];
-  if (!source) throw new Error(`no source "${row.source}" in the rules of ${(local ?? law.country).name}`);
-  return row.fromMemory ? { ...source, fromMemory: true } : source;
 }
 
 export function serviceById(law: Law, id: string): ServiceRow | undefined {

@@ -217,7 +217,9 @@ function restricted(law: Law, service: ServiceRow, asked: Transmission): Transmi
   if (closed)
     return refuse(
       'closed',
-      `${formatFrequency(frequencyHz)} MHz lies in ${span(closed)}: ${closed.label}`,
+      holds(closed, frequencyHz)
+        ? `${formatFrequency(frequencyHz)} MHz lies in ${span(closed)}: ${closed.label}`
+        : `the signal at ${formatFrequency(frequencyHz)} MHz reaches into ${span(closed)}: ${closed.label}`,
       closed,
     );
   const area =

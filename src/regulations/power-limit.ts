@@ -22,26 +22,27 @@ export interface PowerQuestion {
 const dipoleGain = 1.64;
 
 /**
- * The power limits that hold together, at most one a measure (output, ERP, EIRP), each the strictest of its
- * measure; strictest first as a half-wave dipole would have it. Empty where the rules set none.
+ * The power limits that hold together, each the strictest of its measure (output, ERP, EIRP): those of the law, and
+ * those of local rules that are stricter; strictest first as a half-wave dipole would have it. Empty where the rules set none.
  */
 export function powerLimits(law: Law, asked: PowerQuestion): readonly PowerRow[] {
-  const applying = [
-    ...national(law, asked),
-    ...local(law, asked),
-    ...ofChannels(law, asked),
-    ...ofAreas(law, asked),
-  ];
-  const measures: readonly PowerMeasure[] = ['output', 'erp', 'eirp'];
-  return measures
-    .flatMap((measure) =>
-      applying
-        .filter((row) => row.measure === measure)
-        .toSorted((a, b) => a.maxW - b.maxW)
-        .slice(0, 1),
-    )
-    .toSorted((a, b) => throughDipoleW(a) - throughDipoleW(b));
+  const lawful = strictest([...national(law, asked), ...ofChannels(law, asked), ...ofAreas(law, asked)]);
+  const stricter = strictest(local(law, asked)).filter(
+    (row) => !lawful.some(({ measure, maxW }) => measure === row.measure && maxW <= row.maxW),
+  );
+  return [...lawful, ...stricter].toSorted((a, b) => throughDipoleW(a) - throughDipoleW(b));
 }
+
+function strictest(rows: readonly PowerRow[]): readonly PowerRow[] {
+  return measures.flatMap((measure) =>
+    rows
+      .filter((row) => row.measure === measure)
+      .toSorted((a, b) => a.maxW - b.maxW)
+      .slice(0, 1),
+  );
+}
+
+const measures: readonly PowerMeasure[] = ['output', 'erp', 'eirp'];
 
 /** The strictest of {@link powerLimits}, as a half-wave dipole without feed loss would have it. */
 export function powerLimit(law: Law, asked: PowerQuestion): PowerRow | undefined {

@@ -1,6 +1,6 @@
 import { keptFor } from '../../consequences/kept-for.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
-import type { BandPlanUse } from '../../regulations/country.ts';
+import type { BandPlanRow, BandPlanUse } from '../../regulations/country.ts';
 import { sourceOf } from '../../regulations/law.ts';
 import { rule } from '../rule.ts';
 
@@ -28,7 +28,7 @@ channels:
   3: { name: SIMP, simplex: 146.550, width: 25 }
   4: { name: DATA, simplex: 145.010, mode: packet, width: 25 }`,
   *check(context) {
-    const spots = context.law.country.bandPlan.filter(({ use }) => use === 'packet');
+    const spots = context.law.country.bandPlan.filter(({ use }) => use === 'packet' || use === 'digital');
     // A roll call there shows that voice was meant, which is found as that.
     const voice = new Set([...context.plan.checkIns.values()].map(({ channel }) => channel));
     for (const { signal, frequencyHz, row } of keptFor(context)) {
@@ -36,17 +36,28 @@ channels:
         continue;
       if (voice.has(signal.on.slot)) continue;
       // A segment in which the plan itself names packet channels is open to others beside them.
-      if (spots.some((spot) => row.fromHz <= spot.fromHz && spot.toHz <= row.toHz)) continue;
-      const near = spots
-        .filter(({ band }) => band === row.band)
-        .map(({ fromHz, toHz }) => Math.min(Math.max(frequencyHz, fromHz), toHz))
-        .toSorted((a, b) => Math.abs(a - frequencyHz) - Math.abs(b - frequencyHz))[0];
+      if (row.fromHz < row.toHz && spots.some((spot) => row.fromHz <= spot.fromHz && spot.toHz <= row.toHz))
+        continue;
+      const [near] = spots
+        .filter(
+          ({ band, maxWidthHz }) => band === row.band && signal.on.occupiedHz <= (maxWidthHz ?? Infinity),
+        )
+        .toSorted((a, b) => away(a, frequencyHz) - away(b, frequencyHz));
+      const isSpot = near !== undefined && near.fromHz === near.toHz;
+      const where = isSpot
+        ? `; its nearest frequency for packet is ${formatFrequency(near.fromHz)} MHz`
+        : near &&
+          `; its nearest segment for data is ${formatFrequency(near.fromHz)}-${formatFrequency(near.toHz)} MHz`;
       yield {
         at: signal.at,
-        message: `Packet at ${formatFrequency(frequencyHz)} MHz lies where the band plan has ${row.label}${near === undefined ? '' : `; its nearest frequency for packet is ${formatFrequency(near)} MHz`}.`,
-        ...(near !== undefined && { suggestion: formatFrequency(near) }),
+        message: `Packet at ${formatFrequency(frequencyHz)} MHz lies where the band plan has ${row.label}${where ?? ''}.`,
+        ...(isSpot && { suggestion: formatFrequency(near.fromHz) }),
         source: sourceOf(context.law, row),
       };
     }
   },
 });
+
+function away({ fromHz, toHz }: BandPlanRow, frequencyHz: number): number {
+  return Math.max(fromHz - frequencyHz, frequencyHz - toHz, 0);
+}

@@ -4,7 +4,7 @@ import type { BandPlanUse } from '../../regulations/country.ts';
 import { sourceOf } from '../../regulations/law.ts';
 import { rule } from '../rule.ts';
 
-const uses: readonly BandPlanUse[] = ['packet', 'digital'];
+const uses: readonly BandPlanUse[] = ['packet', 'positions', 'digital'];
 
 /** Packet stations answer whatever they hear by sending over it; voice there is neither heard nor wanted. */
 export const bandPlanVoiceOnPacketSegment = rule({

@@ -1,6 +1,7 @@
 import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { stuckBy } from '../../consequences/stuck.ts';
 import { formatFrequency, formatSpacing } from '../../radio/format-quantity.ts';
+import { bandPlanAt } from '../../regulations/band-plan.ts';
 import { sourceOf } from '../../regulations/law.ts';
 import { rastersAt } from '../../regulations/usual-offset.ts';
 import { rule } from '../rule.ts';
@@ -35,15 +36,21 @@ channels:
       const rasters = rastersAt(law, frequencyHz);
       const [first] = rasters;
       if (!first || rasters.some(({ fits }) => fits)) continue;
+      const use = bandPlanAt(law, frequencyHz)[0]?.use;
+      // One step further there may be the output of a repeater: the nearest is of the same use.
       const near = rasters
         .flatMap(({ row }) =>
-          row.stepsHz.map((step) => row.fromHz + Math.round((frequencyHz - row.fromHz) / step) * step),
+          row.stepsHz.flatMap((step) => {
+            const steps = Math.floor((frequencyHz - row.fromHz) / step);
+            return [steps, steps + 1].map((count) => row.fromHz + count * step);
+          }),
         )
+        .filter((hz) => bandPlanAt(law, hz)[0]?.use === use)
         .toSorted((a, b) => Math.abs(a - frequencyHz) - Math.abs(b - frequencyHz))[0];
       const steps = [...new Set(rasters.flatMap(({ row }) => row.stepsHz))].map(formatSpacing).join(' or ');
       yield {
         at,
-        message: `${formatFrequency(frequencyHz)} MHz stands between the channels, which go in steps of ${steps} here; the nearest is ${formatFrequency(near ?? frequencyHz)} MHz.`,
+        message: `${formatFrequency(frequencyHz)} MHz stands between the channels, which go in steps of ${steps} here${near === undefined ? '' : `; the nearest is ${formatFrequency(near)} MHz`}.`,
         ...(near !== undefined && { suggestion: formatFrequency(near) }),
         source: sourceOf(law, first.row),
       };

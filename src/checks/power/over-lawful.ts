@@ -1,4 +1,5 @@
 import { refusedSlots } from '../../consequences/planned-signals.ts';
+import { localRulesOf } from '../../regulations/law.ts';
 import { overLimit } from '../over-limit.ts';
 import { rule } from '../rule.ts';
 
@@ -27,7 +28,7 @@ channels:
     const refused = refusedSlots(context);
     for (const { slot, power } of context.plan.channels.values()) {
       if (power === undefined || refused.has(slot)) continue;
-      const found = overLimit(context, slot, power);
+      const found = overLimit(context, slot, power, (limit) => !localRulesOf(context.law, limit));
       if (found) yield { at: ['channels', slot, 'power'], ...found };
     }
   },

@@ -32,7 +32,7 @@ channels:
           on.services.some((id) => radio.certified.includes(id)),
       );
       const most = Math.max(...able.flatMap(({ powersW }) => [...powersW.values()]));
-      if (able.length === 0 || power <= most || overLimit(context, slot, power)) continue;
+      if (able.length === 0 || power <= most || overLimit(context, slot, power, () => true)) continue;
       const strongest = able.find(({ powersW }) => [...powersW.values()].includes(most));
       yield {
         at: ['channels', slot, 'power'],

@@ -27,7 +27,8 @@ channels:
       const [{ on, radio, misfits }] = here;
       const received = misfits.some(({ code }) => code === 'receive-step');
       const wantedHz = received ? on.receiveHz : (on.transmitHz ?? on.receiveHz);
-      const nearHz = radio.stepsHz
+      // What is listened to stands where it is, whatever a radio can be tuned to.
+      const nearHz = (on.transmitHz === undefined ? [] : radio.stepsHz)
         .map((step) => Math.round(wantedHz / step) * step)
         .toSorted((a, b) => Math.abs(a - wantedHz) - Math.abs(b - wantedHz))[0];
       const who = here.map((each) => each.radio.name);

@@ -1,7 +1,7 @@
 import { barredSegment } from '../../consequences/barred-segment.ts';
 import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
-import { serviceById, sourceOf } from '../../regulations/law.ts';
+import { localRulesOf, serviceById, sourceOf } from '../../regulations/law.ts';
 import { rule } from '../rule.ts';
 
 /** Segments of weak signals and satellites are closed to repeaters, at their input as at their output. */
@@ -26,7 +26,7 @@ repeaters:
       const { answer, frequencyHz, occupied, part, at } = signal;
       if (!answer.may && answer.why === 'outside') continue;
       const row = barredSegment(law, signal);
-      if (!row) continue;
+      if (!row || localRulesOf(law, row)) continue;
       const where = `${formatFrequency(row.fromHz)}-${formatFrequency(row.toHz)} MHz, where repeaters of the ${serviceById(law, row.service)?.name} may not operate`;
       const inside = row.fromHz < frequencyHz && frequencyHz < row.toHz;
       const what = part === 'output' ? 'Output' : 'Input';

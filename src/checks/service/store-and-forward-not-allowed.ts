@@ -1,5 +1,5 @@
 import { plannedSignals } from '../../consequences/planned-signals.ts';
-import { sourceOf } from '../../regulations/law.ts';
+import { localRulesOf, sourceOf } from '../../regulations/law.ts';
 import { rule } from '../rule.ts';
 
 /** A digipeater repeats whatever it hears, with nobody at the controls: many services and some segments bar that. */
@@ -32,6 +32,7 @@ packet:
     const { law } = context;
     for (const { part, answer, at, name, on } of plannedSignals(context)) {
       if (part !== 'packet station' || answer.may || answer.why !== 'station') continue;
+      if (answer.row && localRulesOf(law, answer.row)) continue;
       // On a channel that is not for packet at all, that is found.
       if (on.mode !== 'packet') continue;
       yield {

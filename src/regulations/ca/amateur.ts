@@ -148,7 +148,7 @@ export const amateurBandPlan: readonly BandPlanRow[] = [
   m2('144.200', '144.200', 'calling', 'SSB calling'),
   m2('144.275', '144.300', 'beacon', 'beacons'),
   m2('144.300', '144.500', 'satellite', 'satellite and digital'),
-  m2('144.390', '144.390', 'packet', 'APRS position packets'),
+  m2('144.390', '144.390', 'positions', 'APRS position packets'),
   m2('144.500', '144.900', 'repeater-input', 'repeater inputs'),
   m2('144.900', '145.100', 'digital', 'digital, 20 kHz channels'),
   m2('145.100', '145.500', 'repeater-output', 'repeater outputs'),

@@ -93,7 +93,7 @@ export const amateurBandPlan: readonly BandPlanRow[] = [
   m2('144.200', '144.275', 'weak-signal', 'SSB'),
   m2('144.275', '144.300', 'beacon', 'beacons'),
   m2('144.30', '144.50', 'satellite', 'satellites'),
-  m2('144.390', '144.390', 'packet', 'APRS position packets'),
+  m2('144.390', '144.390', 'positions', 'APRS position packets'),
   m2('144.50', '144.60', 'link', 'linear translator inputs'),
   m2('144.60', '144.90', 'repeater-input', 'FM repeater inputs'),
   m2('144.90', '145.10', 'simplex', 'weak signal and FM simplex'),

@@ -1,0 +1,83 @@
+import type { PlanPath } from '../../findings/finding.ts';
+import type { Channel, Plan, Repeater } from '../../plan/model.ts';
+import { formatSpacing } from '../../radio/format-quantity.ts';
+import { formatTone, type Tone } from '../../radio/tone.ts';
+import { commonPractice, rule } from '../rule.ts';
+
+/** What a channel writes goes into the radios, so a slip there beats the figures of the repeater, which were right. */
+export const channelContradictsRepeater = rule({
+  id: 'channel/contradicts-repeater',
+  severity: 'warning',
+  basis: 'consistency',
+  looksFor: 'A channel with another tone or width than the repeater it works through.',
+  why: 'A repeater that waits for one tone stays silent to another, and one of another width is heard badly or not at all. The same figure written twice must be the same.',
+  mend: 'Leave it out of the channel, so that the figure of the repeater holds; or correct the repeater. A second tone that the repeater also takes can be accepted.',
+  sources: [commonPractice],
+  bad: `
+channels:
+  1: { name: GAP, repeater: gap, tone: 123.0 } # finding
+  3: { name: SIMP, simplex: 146.550, width: 25 }`,
+  good: `
+channels:
+  1: { name: GAP, repeater: gap }
+  3: { name: SIMP, simplex: 146.550, width: 25 }`,
+  *check({ plan }) {
+    for (const channel of plan.channels.values()) {
+      const repeaters = workedThrough(plan, channel);
+      // One pair may carry several repeaters; the channel is for any of them that it agrees with.
+      const [first] = repeaters.map((repeater) => contradictions(channel, repeater));
+      const agrees = repeaters.some((repeater) => contradictions(channel, repeater).length === 0);
+      if (first && !agrees) yield* first;
+    }
+  },
+});
+
+/** The repeater that a channel names, or those whose very pair it writes out. */
+function workedThrough(plan: Plan, channel: Channel): readonly Repeater[] {
+  if (channel.kind === 'repeater') {
+    const named = plan.repeaters.get(channel.repeater);
+    return named ? [named] : [];
+  }
+  if (channel.kind !== 'split') return [];
+  return [...plan.repeaters.values()].filter(
+    ({ outputHz, inputHz }) => outputHz === channel.receiveHz && inputHz === channel.transmitHz,
+  );
+}
+
+interface Contradiction {
+  readonly at: PlanPath;
+  readonly message: string;
+}
+
+function contradictions(channel: Channel, repeater: Repeater): readonly Contradiction[] {
+  const { slot, name, tone, receiveTone, widthHz } = channel;
+  const found: Contradiction[] = [];
+  const add = (key: string | undefined, message: string) =>
+    found.push({ at: ['channels', slot, ...(key === undefined ? [] : [key])], message });
+  if (tone && repeater.tone && !alike(tone, repeater.tone))
+    add(
+      'tone',
+      `${name} sends ${formatTone(tone)}; ${repeater.name} waits for ${formatTone(repeater.tone)}.`,
+    );
+  // What a channel does not say it has from a repeater that it names, and from no other.
+  if (channel.kind === 'split' && !tone && repeater.tone)
+    add(
+      undefined,
+      `${name} is the pair of ${repeater.name}, which waits for ${formatTone(repeater.tone)}, and sends no tone.`,
+    );
+  if (receiveTone && repeater.outputTone && !alike(receiveTone, repeater.outputTone))
+    add(
+      'receive-tone',
+      `${name} opens to ${formatTone(receiveTone)}; ${repeater.name} sends ${formatTone(repeater.outputTone)}.`,
+    );
+  if (widthHz !== undefined && repeater.widthHz !== undefined && widthHz !== repeater.widthHz)
+    add(
+      'width',
+      `${name} is ${formatSpacing(widthHz)} wide; ${repeater.name} is ${formatSpacing(repeater.widthHz)}.`,
+    );
+  return found;
+}
+
+function alike(a: Tone, b: Tone): boolean {
+  return formatTone(a) === formatTone(b);
+}
