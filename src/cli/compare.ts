@@ -4,7 +4,6 @@ import { compareRevisions, type RevisionComparison, type Spelling } from '../aud
 import { printComparison } from '../audit/print-comparison.ts';
 import { clock, daysText } from '../documents/figures.ts';
 import { english, type Words } from '../documents/words.ts';
-import { wordsIn } from '../documents/words-in.ts';
 import { entryValue } from '../documents/worksheets.ts';
 import { Refusal } from '../findings/refusal.ts';
 import type { ExitStatus } from './end-with.ts';
@@ -63,12 +62,11 @@ async function print(
   options: CompareOptions,
 ): Promise<void> {
   const { changeSet } = await import('../documents/change-set.ts');
-  const { fontBytes, readTemplates } = await import('./build.ts');
-  const press = { fonts: fontBytes(), templates: await readTemplates(options.templates, now.plan.language) };
+  const { readPress } = await import('./read-press.ts');
   // Paper speaks the language of the plan, the terminal ours.
-  const words = wordsIn(now.plan.language);
-  const comparison = compareRevisions(old, now, spellingIn(words));
-  const { files, flaws } = await changeSet(old, now, comparison, press, words);
+  const press = await readPress(options.templates, now, options);
+  const comparison = compareRevisions(old, now, spellingIn(press.words));
+  const { files, flaws } = await changeSet(old, now, comparison, press);
   const [flaw] = flaws;
   if (flaw !== undefined) throw new Refusal(flaw.message, flaw.suggestion ?? 'Nothing was written.');
   await writeAll(folder, files);

@@ -75,7 +75,10 @@ program
   .description('every document, into out/<plan name>/ or straight into DIR, all or nothing')
   .argument('<plan>', 'a plan file; - reads standard input')
   .option('--out <dir>', 'where to write')
-  .option('--templates <dir>', 'a folder whose templates replace those of the same name')
+  .option(
+    '--templates <dir>',
+    'a folder whose templates and words replace those of the program; its own language too',
+  )
   .option('--packs', 'a folder for each member as well, with card, worksheets and calendar')
   .option('--test-sheet', 'a sheet as well that measures how far your printer sets back from front')
   .option('--json', 'the manifest as JSON')
@@ -140,7 +143,10 @@ program
   .argument('<old>', 'the plan of the revision before')
   .argument('<new>', 'the plan as it is now')
   .option('--out <dir>', 'write a change card and worksheets with only the slots to enter again')
-  .option('--templates <dir>', 'a folder whose templates replace those of the same name')
+  .option(
+    '--templates <dir>',
+    'a folder whose templates and words replace those of the program; its own language too',
+  )
   .option('--json', 'as JSON')
   .addHelpText(
     'after',

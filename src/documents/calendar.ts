@@ -15,8 +15,8 @@ import { minuteMs } from '../schedule/calendar-date.ts';
 import { momentOf } from '../schedule/moment.ts';
 import { zoneOffset } from '../schedule/zone-offset.ts';
 import { zoneRules } from '../schedule/zone-rules.ts';
-import { type CalendarWords, calendarWords } from './calendar-words.ts';
 import type { IcsCalendar, IcsEvent } from './formats/ics.ts';
+import type { Words } from './words.ts';
 
 export interface Calendars {
   readonly group: IcsCalendar;
@@ -29,9 +29,9 @@ export async function gatherCalendars(
   plan: Plan,
   consequences: Consequences,
   check: string,
+  { calendar: words }: Words,
 ): Promise<Calendars | undefined> {
   if (!isZone(plan.timezone)) return undefined;
-  const words = calendarWords(plan.language);
   const { from, to } = silenceYear(plan.effective);
   const year = await consequences.occurrences(from, to);
   const head = {
@@ -76,7 +76,7 @@ export async function gatherCalendars(
 
 interface Wanted {
   readonly plan: Plan;
-  readonly words: CalendarWords;
+  readonly words: Words['calendar'];
   readonly check: string;
   /** What is held of the check-in in the year. */
   readonly year: readonly Occurrence[];

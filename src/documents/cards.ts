@@ -9,7 +9,6 @@ import type { ChannelParticulars } from '../consequences/channel-particulars.ts'
 import type { Consequences } from '../consequences/consequences.ts';
 import type { CheckIn, Member, Plan, Rung } from '../plan/model.ts';
 import { formatSpacing } from '../radio/format-quantity.ts';
-import { plainSpellingWords } from '../radio/spelling.ts';
 import { formatTone } from '../radio/tone.ts';
 import type { Law } from '../regulations/law.ts';
 import { cardCode } from './card-code.ts';
@@ -140,7 +139,7 @@ export function gatherCards(
     revision: plan.revision,
     effective: plan.effective,
     check,
-    checkWords: plainSpellingWords(check).join(' '),
+    checkWords: words.spelled(check),
     card: cards.size,
     paper: cards.sheet === 'letter' ? 'Letter' : 'A4',
     flip: cards.flip,
@@ -231,7 +230,11 @@ function generalCard(context: Context): CardData {
   const rungs = ladder?.rungs.map((rung) => ({ ...rungOf(plan, rung, words), tried: '' })) ?? [];
   const channels = [...consequences.channels.values()]
     .toSorted((a, b) => a.slot - b.slot)
-    .map((on) => channelData(context, on, on.transmitHz === undefined, on.services[0] ?? ''));
+    .map((on) => {
+      const [service] = on.services;
+      const licence = service === undefined ? '' : words.service(service);
+      return channelData(context, on, on.transmitHz === undefined, licence);
+    });
   const first = rungs.find((rung) => rung.channel !== null)?.channel ?? null;
   const ladders = ladder === undefined ? [] : [{ name: ladder.name, reach: '', rungs }];
   // Whoever keeps watch for one member alone listens for that member, and not for guests.
@@ -239,7 +242,7 @@ function generalCard(context: Context): CardData {
     ({ listen, who }) => !listen || consequences.membersOf(who).length !== 1,
   );
   return {
-    id: 'general',
+    id: words.guestCard,
     general: true,
     name: plan.title,
     calls: [],
@@ -250,7 +253,7 @@ function generalCard(context: Context): CardData {
     ladders,
     checkIns: checkIns.map((checkIn) => checkInOf(plan, checkIn, false, words)),
     signs: hasRoomForSigns(context, ladders, checkIns.length),
-    ...backOf(context, 'general', channels),
+    ...backOf(context, words.guestCard, channels),
   };
 }
 

@@ -5,7 +5,6 @@ import { changeCard, changeWorksheets } from './change-sheets.ts';
 import type { DocumentSet } from './document-set.ts';
 import { manifest } from './manifest.ts';
 import { type Press, type PrintFlaw, printerFor } from './printer.ts';
-import type { Words } from './words.ts';
 
 /** From the smallest up. */
 const sizes: readonly CardSize[] = ['id-1', 'a7', 'index', 'a6'];
@@ -15,8 +14,8 @@ export async function changeSet(
   now: Revision,
   comparison: RevisionComparison,
   press: Press,
-  words: Words,
 ): Promise<DocumentSet> {
+  const { words } = press;
   const printer = await printerFor(now.plan, press);
   const files = new Map<string, Uint8Array>();
   const flaws: PrintFlaw[] = [];

@@ -5,7 +5,6 @@
 import { askedFields } from '../audit/compare-entries.ts';
 import type { Change, Revision, RevisionComparison } from '../audit/compare-revisions.ts';
 import type { CardSize, Plan } from '../plan/model.ts';
-import { plainSpellingWords } from '../radio/spelling.ts';
 import { megahertz, shift, toneText } from './figures.ts';
 import type { Words } from './words.ts';
 
@@ -164,6 +163,6 @@ function headOf(old: Revision, now: Revision, words: Words): ChangeHead {
     effective: plan.effective,
     oldCheck: old.check,
     check,
-    checkWords: plainSpellingWords(check).join(' '),
+    checkWords: words.spelled(check),
   };
 }

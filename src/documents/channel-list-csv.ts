@@ -2,25 +2,10 @@
 import type { ChannelListRow } from './channel-list.ts';
 import { csv } from './formats/csv.ts';
 
-export function channelListCsv(rows: readonly ChannelListRow[]): Uint8Array {
-  const head = [
-    'slot',
-    'name',
-    'receive MHz',
-    'transmit MHz',
-    'offset direction',
-    'offset MHz',
-    'tone sent',
-    'tone needed to hear',
-    'channel spacing',
-    'emission',
-    'service',
-    'members who transmit',
-    'members who only listen',
-    'use',
-  ];
+/** @param columns what each is called, in the order of the cells below */
+export function channelListCsv(rows: readonly ChannelListRow[], columns: readonly string[]): Uint8Array {
   return csv([
-    head,
+    columns,
     ...rows.map((row) => [
       row.slot,
       row.name,

@@ -46,7 +46,7 @@ export function gatherChannelList(
         receiveTone: on.receiveTone ? formatTone(on.receiveTone) : '',
         spacing: formatSpacing(on.spacingHz),
         emission: on.emission,
-        service: on.services[0] ?? '',
+        service: on.services[0] === undefined ? '' : words.service(on.services[0]),
         transmitters: uses.filter((may) => may === 'transmit').length,
         listeners: uses.filter((may) => may === 'listen only').length,
         listenOnly: on.transmitHz === undefined,

@@ -3,8 +3,7 @@
  * painted; what does not fit or cannot be set in type comes back as a flaw, and nothing is cut in silence.
  */
 import type { PlanPath } from '../findings/finding.ts';
-import { plainSpellingWords } from '../radio/spelling.ts';
-import { type BookletSubject, gatherBooklet } from './booklet/booklet.ts';
+import { type BookletSubject, cautionOf, gatherBooklet } from './booklet/booklet.ts';
 import { gatherCalendars } from './calendar.ts';
 import { type CardsData, gatherCards, gatherGeneralCard } from './cards.ts';
 import { gatherChannelList } from './channel-list.ts';
@@ -15,7 +14,6 @@ import type { Scene } from './print/content.ts';
 import { fineModuleMm, plainModuleMm, qrScene } from './print/qr-scene.ts';
 import { layTestSheet } from './print/test-sheet.ts';
 import { type Press, type Printed, type PrintFlaw, printerFor } from './printer.ts';
-import { wordsIn } from './words-in.ts';
 import { gatherWorksheets } from './worksheets.ts';
 
 export interface DocumentSet {
@@ -36,7 +34,7 @@ export async function documentSet(
   wanted: Wanted = {},
 ): Promise<DocumentSet> {
   const { plan, law, consequences, check } = subject;
-  const words = wordsIn(plan.language);
+  const { words } = press;
   const printer = await printerFor(plan, press);
   const files = new Map<string, Uint8Array>();
   const flaws: PrintFlaw[] = [];
@@ -57,16 +55,16 @@ export async function documentSet(
   for (const sheet of gatherWorksheets(plan, consequences, check, words))
     await add(`worksheets/${sheet.id}.pdf`, 'worksheet.hbs', sheet, ['radios', sheet.id]);
   const channels = gatherChannelList(plan, consequences, words);
-  files.set('channel-list.csv', channelListCsv(channels));
+  files.set('channel-list.csv', channelListCsv(channels, words.columns));
   const head = {
     title: plan.title,
     language: words.language,
     revision: plan.revision,
     effective: plan.effective,
     check,
-    checkWords: plainSpellingWords(check).join(' '),
+    checkWords: words.spelled(check),
     paper: plan.cards.sheet === 'letter' ? ('Letter' as const) : ('A4' as const),
-    caution: law.country.caution,
+    ...cautionOf(law, words),
   };
   await add('channel-list.pdf', 'channel-list.hbs', { ...head, channels }, ['channels']);
 
@@ -75,7 +73,7 @@ export async function documentSet(
   keep('booklet.pdf', await printer.pdf(pages, ['plan']));
   files.set('booklet.html', printer.html(pages));
 
-  const calendars = await gatherCalendars(plan, consequences, check);
+  const calendars = await gatherCalendars(plan, consequences, check, words);
   const addCalendar = (path: string, calendar: IcsCalendar | undefined) => {
     // A calendar without a single event is none (RFC 5545, 3.6).
     if (calendar && calendar.events.length > 0) files.set(path, ics(calendar));

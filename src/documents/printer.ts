@@ -10,10 +10,13 @@ import type { LaidOut } from './print/page.ts';
 import { paint } from './print/paint.ts';
 import { type Figures, readContent } from './print/read-content.ts';
 import { type Templates, templateEngine } from './print/render-template.ts';
+import type { Words } from './words.ts';
 
 export interface Press {
   readonly fonts: FontBytes;
   readonly templates: Templates;
+  /** In the language of the plan, as the templates are. */
+  readonly words: Words;
 }
 
 export interface PrintFlaw {
@@ -48,7 +51,7 @@ export async function printerFor(plan: Plan, press: Press): Promise<Printer> {
   // Stands in each file as its date: that of the plan, so that the same plan gives the same bytes.
   const date = new Date(`${plan.effective}T00:00:00Z`);
   const painted = async (laid: LaidOut, at: PlanPath): Promise<Printed> => ({
-    bytes: await paint(laid, { fonts, date, subject: `Revision ${plan.revision}` }),
+    bytes: await paint(laid, { fonts, date, subject: press.words.revision(plan.revision) }),
     flaws: flawsOf(plan, laid, at),
   });
   return {

@@ -1,17 +1,26 @@
 /**
  * Words that documents are made of where a template cannot place them, because which word it is depends on
- * the plan. Another language is another object of this type, and templates of its own.
+ * the plan. They are made from a {@link WordList}, which a file can hold.
  */
 import type { OffsetDirection } from '../consequences/channel-particulars.ts';
 import type { ThingKind } from '../consequences/hangs-on.ts';
 import type { Standing } from '../consequences/outages.ts';
 import type { Severity } from '../findings/finding.ts';
-import type { Cards, EntryField, Grade } from '../plan/model.ts';
+import type { Cards, CheckIn, EntryField, Grade } from '../plan/model.ts';
 import type { Heard } from '../reach/heard.ts';
 import type { Verdict } from '../reach/verdict.ts';
+import type { Country } from '../regulations/country.ts';
+import { englishList, type Forms, type WordList } from './words-en.ts';
+
+/** A text and, where it is not in the language of the document, the language it is in; else that is empty. */
+export interface Said {
+  readonly text: string;
+  readonly language: string;
+}
 
 export interface Words {
   readonly language: string;
+  revision(revision: number): string;
   readonly direction: Readonly<Record<OffsetDirection, string>>;
   readonly grade: Readonly<Record<Grade, string>>;
   /** Of a path, in kilometres from its start. */
@@ -52,8 +61,6 @@ export interface Words {
   after(span: string): string;
   /** What a station needs, and how long it runs without: `Valley power feeder, 12 h without`. */
   needs(things: readonly string[], backup: string): string;
-  /** What is left of a rung without a radio. */
-  rungWord: string;
   /** What figures show, for whoever cannot see them. */
   readonly figure: {
     readonly day: string;
@@ -83,102 +90,166 @@ export interface Words {
   /** `1st Mon of the month`; -1 is the last. */
   weekdayOfMonth(which: number, day: string): string;
   until(date: string): string;
+  readonly guestCard: string;
+  readonly calendar: {
+    channel(slot: number, name: string): string;
+    readonly listen: string;
+    control(names: readonly string[], turn: CheckIn['turn']): string;
+    missed(ladder: string): string;
+    /** Title of the entry that stands on a member's own turn. */
+    yourTurn(checkIn: string): string;
+    leftOut(date: string): string;
+    comesTwice(date: string): string;
+    revision(revision: number, check: string): string;
+  };
+  readonly change: WordList['change'];
+  /** Columns of the channel list in a spreadsheet. */
+  readonly columns: readonly string[];
+  /** The plan check, a word for each letter and figure: `Delta Seven`. */
+  spelled(check: string): string;
+  readonly exposure: {
+    readonly estimate: Said;
+    readonly atTheBody: Said;
+    noLimit(frequencyMHz: number): Said;
+    /** The table of limits; `known` is what it is called where the list has no other name for it. */
+    limits(table: Country['exposure'], known: string): string;
+  };
+  service(id: string): string;
+  licenceClass(service: string, id: string): string;
+  caution(country: Country): Said;
+  /** How a service must identify itself, in the words of the country's row where the list has none. */
+  identify(country: Country, service: string, how: string): Said;
 }
 
-export const english: Words = {
-  language: 'en',
-  direction: { none: 'none', minus: 'minus', plus: 'plus' },
-  grade: { primary: 'First', alternate: 'Then', contingency: 'Then', emergency: 'No radio' },
-  noElevation: (from, to, of) => `No elevation data from ${from} to ${to} km of ${of} km.`,
-  neitherTransmits: 'Neither station transmits.',
-  heard: { readable: 'readable', weak: 'weak', broken: 'broken', nothing: 'nothing heard' },
-  field: {
-    receive: 'Receive',
-    transmit: 'Transmit',
-    step: 'Step',
-    mode: 'Mode',
-    'offset-direction': 'Offset direction',
-    offset: 'Offset',
-    'tone-kind': 'Tone kind',
-    tone: 'Tone',
-    'receive-tone': 'Receive tone',
-    width: 'Width',
-    power: 'Power',
-    name: 'Name',
-  },
-  dayShort: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'],
-  everyDay: 'every day',
-  weekdays: 'Mon to Fri',
-  weekends: 'Sat, Sun',
-  utc: 'UTC',
-  hours: 'h',
-  listenOnly: 'listen only',
-  none: 'none',
-  any: 'any',
-  anyPower: 'any (never transmit)',
-  toneKind: { ctcss: 'CTCSS', dcs: 'DCS', none: 'none' },
-  flip: { 'long-edge': 'long edge', 'short-edge': 'short edge' },
-  monthShort: ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'],
-  dayAndMonth: (day, month) => `${day} ${month}`,
-  untried: 'untried',
-  tried: (date, heard) =>
-    `tried ${date}: ${heard.map(({ place, heard: how }) => `${place} ${how}`).join(', ')}`,
-  toneBack: (tone) => `tone back ${tone}`,
-  verdict: { solid: 'solid', likely: 'likely', doubtful: 'doubtful', no: 'no' },
-  severity: { error: 'error', warning: 'warning', note: 'note' },
-  standing: { 'off the air': 'off the air', 'cut off': 'cut off' },
-  thing: {
-    place: 'place',
-    asset: 'asset',
-    repeater: 'repeater',
-    digipeater: 'digipeater',
-    mailbox: 'mailbox',
-    channel: 'channel',
-    member: 'member',
-  },
-  atOnce: 'at once',
-  after: (length) => `after ${length}`,
-  needs: (things, backup) =>
-    things.length === 0
-      ? `runs ${backup} on its own`
-      : `${things.join(', ')}${backup === '' ? '' : `; runs ${backup} without`}`,
-  rungWord: 'rung',
-  figure: {
-    day: 'The check-ins of a day on a strip of 24 hours; the table below says the same in words.',
-    net: 'Which stations and channels members hang on, first calls with thick lines, later rungs with dashed ones, and dotted ones where they only listen; the ladders say the same in words.',
-    bands:
-      'Each channel on the scale of its band, a dot where it receives and a ring where it transmits; the channel table says the same in figures.',
-    profile: (from, to, clearance) => `The ground from ${from} to ${to}. ${clearance}`,
-    code: 'A code for telephones that says the channel list and the plan check again.',
-  },
-  script: {
-    open: (title, net, channel) =>
-      `"This is [your call sign], net control of ${title}, opening the ${net} on ${channel}."`,
-    urgent: '"Anybody with urgent traffic, call now."',
-    check: 'Ask the reader of the day for the plan check from their own card; compare it with this page.',
-    missed: (ladder) => `Who does not answer: call twice more, then start the ladder "${ladder}".`,
-    close: (net) => `"The ${net} is closed. This is [your call sign], clear."`,
-  },
-  testSheet: {
-    title: 'Printer test sheet',
-    front:
-      'Print this sheet at 100 %, on both sides, turned as your cards will be. The ruler must measure 100 mm. Then hold the sheet against the light and read the other side.',
-    back: 'Against the light each cross of the front falls on a scale: read how far right and how far down. Write the middle of the readings into the plan under cards, back-shift: [right, down], in mm.',
-  },
-  calls: (count) => (count === 1 ? '1 call' : `${count} calls`),
-  from: (place) => `from ${place}`,
-  mailbox: (name, through) =>
-    `message to ${name}${through.length === 0 ? '' : ` through ${through.join(', ')}`}`,
-  meet: (place, when) => `Meet: ${place}${when === undefined ? '' : `, ${when}`}`,
-  everyDays: (every) => (every === 1 ? 'every day' : `every ${ordinal(every)} day`),
-  everyWeeks: (every) => `every ${ordinal(every)} week`,
-  dayOfMonth: (day) => `${ordinal(day)} of the month`,
-  weekdayOfMonth: (which, day) => `${which === -1 ? 'last' : ordinal(which)} ${day} of the month`,
-  until: (date) => `until ${date}`,
-};
+/** @param missing paths of the list that stand there in English because the language has no words for them yet */
+export function wordsFrom(list: WordList, missing: ReadonlySet<string> = new Set()): Words {
+  const { figure, script, calendar, needs, spelling, rules, exposure } = list;
+  const { language } = list;
+  const ordinal = (number: number) => byNumber(list.ordinal, number, { number });
+  const own = (text: string): Said => ({ text, language: '' });
+  const said = (path: string, text: string): Said =>
+    missing.has(path) ? { text, language: 'en' } : own(text);
+  const quoted = (mine: string | undefined, theirs: string, country: Country): Said => {
+    if (mine !== undefined) return own(mine);
+    const written = country.language ?? 'en';
+    return { text: theirs, language: written === language ? '' : written };
+  };
+  return {
+    language,
+    revision: (revision) => fill(list.revision, { revision }),
+    direction: list.direction,
+    grade: list.grade,
+    noElevation: (from, to, of) => fill(list['no-elevation'], { from, to, of }),
+    neitherTransmits: list['neither-transmits'],
+    heard: list.heard,
+    field: list.field,
+    dayShort: list.days,
+    everyDay: list['every-day'],
+    weekdays: list.weekdays,
+    weekends: list.weekends,
+    utc: list.utc,
+    hours: list.hours,
+    listenOnly: list['listen-only'],
+    none: list.none,
+    any: list.any,
+    anyPower: list['any-power'],
+    toneKind: list['tone-kind'],
+    flip: list.flip,
+    monthShort: list.months,
+    dayAndMonth: (day, month) => fill(list['day-and-month'], { day, month }),
+    untried: list.untried,
+    tried: (date, heard) =>
+      fill(list.tried, { date, heard: heard.map((each) => fill(list['tried-from'], each)).join(', ') }),
+    toneBack: (tone) => fill(list['tone-back'], { tone }),
+    verdict: list.verdict,
+    severity: list.severity,
+    standing: list.standing,
+    thing: list.thing,
+    atOnce: list['at-once'],
+    after: (span) => fill(list.after, { span }),
+    needs: (things, backup) =>
+      fill(things.length === 0 ? needs.backup : backup === '' ? needs.things : needs.both, {
+        things: things.join(', '),
+        backup,
+      }),
+    figure: {
+      ...figure,
+      profile: (from, to, clearance) => fill(figure.profile, { from, to, clearance }),
+    },
+    script: {
+      ...script,
+      open: (title, net, channel) => fill(script.open, { title, net, channel }),
+      missed: (ladder) => fill(script.missed, { ladder }),
+      close: (net) => fill(script.close, { net }),
+    },
+    testSheet: list['test-sheet'],
+    calls: (count) => byNumber(list.calls, count, { count }),
+    from: (place) => fill(list.from, { place }),
+    mailbox: (name, through) =>
+      through.length === 0
+        ? fill(list.mailbox, { name })
+        : fill(list['mailbox-through'], { name, stations: through.join(', ') }),
+    meet: (place, when) =>
+      when === undefined ? fill(list.meet, { place }) : fill(list['meet-at'], { place, when }),
+    everyDays: (every) =>
+      every === 1 ? list['every-day'] : fill(list['every-days'], { ordinal: ordinal(every) }),
+    everyWeeks: (every) => fill(list['every-weeks'], { ordinal: ordinal(every) }),
+    dayOfMonth: (day) => fill(list['day-of-month'], { ordinal: ordinal(day) }),
+    weekdayOfMonth: (which, day) =>
+      which === -1
+        ? fill(list['last-of-month'], { day })
+        : fill(list['weekday-of-month'], { ordinal: ordinal(which), day }),
+    until: (date) => fill(list.until, { date }),
+    guestCard: list['guest-card'],
+    calendar: {
+      channel: (slot, name) => fill(calendar.channel, { slot, name }),
+      listen: calendar.listen,
+      control: (names, turn) =>
+        fill(names.length === 1 ? calendar.control : calendar.turns[turn], { names: names.join(', ') }),
+      missed: (ladder) => fill(calendar.missed, { ladder }),
+      yourTurn: (checkIn) => fill(calendar['your-turn'], { 'check-in': checkIn }),
+      leftOut: (date) => fill(calendar['left-out'], { date }),
+      comesTwice: (date) => fill(calendar['comes-twice'], { date }),
+      revision: (revision, check) => fill(calendar.revision, { revision, check }),
+    },
+    change: list.change,
+    columns: list.columns,
+    spelled: (check) => [...check].map((character) => wordFor(spelling, character)).join(' '),
+    exposure: {
+      estimate: said('exposure.estimate', exposure.estimate),
+      atTheBody: said('exposure.at-the-body', exposure['at-the-body']),
+      noLimit: (frequencyMHz) =>
+        said('exposure.no-limit', fill(exposure['no-limit'], { frequency: frequencyMHz })),
+      limits: (table, known) => of(list['exposure-limits'], table) ?? known,
+    },
+    service: (id) => of(list.services, id) ?? id,
+    licenceClass: (service, id) => of(of(list.classes, service), id) ?? id,
+    caution: (country) => quoted(of(rules, country.code)?.caution, country.caution, country),
+    identify: (country, service, how) => quoted(of(of(rules, country.code)?.identify, service), how, country),
+  };
+}
 
-/** `1st`, `2nd`, `11th`, `22nd` */
-function ordinal(number: number): string {
-  const teen = number % 100 >= 11 && number % 100 <= 13;
-  return `${number}${teen ? 'th' : (['th', 'st', 'nd', 'rd'][number % 10] ?? 'th')}`;
+export const english: Words = wordsFrom(englishList);
+
+/** Names in braces are replaced by what they stand for. */
+export function fill(text: string, values: Readonly<Record<string, string | number>>): string {
+  return text.replace(/\{([a-z-]+)\}/g, (name, key: string) => String(of(values, key) ?? name));
+}
+
+/** The form for this very number, else for the longest ending of it, else the one for all others. */
+function byNumber(forms: Forms, number: number, values: Readonly<Record<string, number>>): string {
+  const figures = String(number);
+  const endings = Array.from(figures, (_, from) => forms[`ends-${figures.slice(from)}`]);
+  const form = [forms[figures], ...endings, forms['other']].find((each) => each !== undefined);
+  return fill(form ?? '', values);
+}
+
+function wordFor({ letters, figures }: WordList['spelling'], character: string): string {
+  const letter = character.toUpperCase().charCodeAt(0) - 65;
+  return (/[0-9]/.test(character) ? figures[Number(character)] : letters[letter]) ?? character;
+}
+
+/** An entry of a map that a file may have written: never one that every object has. */
+function of<Value>(map: Readonly<Record<string, Value>> | undefined, key: string): Value | undefined {
+  return map !== undefined && Object.hasOwn(map, key) ? map[key] : undefined;
 }

@@ -7,7 +7,6 @@ import type { Consequences } from '../consequences/consequences.ts';
 import { type Entry, entriesOf } from '../consequences/entries.ts';
 import type { EntryField, Member, Plan, Radio } from '../plan/model.ts';
 import { formatPower, formatSpacing } from '../radio/format-quantity.ts';
-import { plainSpellingWords } from '../radio/spelling.ts';
 import { formatTone } from '../radio/tone.ts';
 import { megahertz, offsetSize } from './figures.ts';
 import type { Words } from './words.ts';
@@ -125,7 +124,7 @@ function worksheet(
     revision: plan.revision,
     effective: plan.effective,
     check,
-    checkWords: plainSpellingWords(check).join(' '),
+    checkWords: words.spelled(check),
     paper: plan.cards.sheet === 'letter' ? 'Letter' : 'A4',
     id: radio.id,
     radio: radio.name,

@@ -16,7 +16,8 @@ export interface Plan {
   readonly effective: string;
   readonly reviewBy?: string;
   /** Of the documents; English where the plan names none. */
-  readonly language?: Language;
+  /** Of the documents, BCP 47; English if left out. */
+  readonly language?: string;
   /** IANA name. */
   readonly timezone: string;
   /** A country's code (or a file that describes one), then files of local coordination. */
@@ -43,9 +44,6 @@ export interface Plan {
   readonly accepted: readonly Acceptance[];
   readonly cards: Cards;
 }
-
-/** Languages in which documents are printed. */
-export type Language = 'en' | 'de';
 
 export interface Position {
   readonly latitudeDeg: number;

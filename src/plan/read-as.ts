@@ -32,6 +32,33 @@ export interface ReadFile<Read> {
 /** Characters above which checks are compiled first. */
 const largeText = 200_000;
 
+export interface ReadTree {
+  readonly root: unknown;
+  /** What is wrong with the writing; the tree of a text with errors is not to be used. */
+  readonly findings: readonly Finding[];
+  readonly text: SourceText;
+  placeOf(path: PlanPath, points?: 'key' | 'value'): Place;
+  readonly tree: YamlTree;
+}
+
+/** Text to the mappings, lists and values that stand in it, not yet held against anything. */
+export function readTree(content: string, file: string, kind: FileKind): ReadTree {
+  const text = new SourceText(file, content);
+  const tree = readYaml(content);
+  const placeOf = (path: PlanPath, points: 'key' | 'value' = 'value'): Place => {
+    const { from, to } = tree.locate(path, points);
+    return text.placeAt(from, to);
+  };
+  const findings = tree.problems.map(({ kind, message, suggestion, from, to }) =>
+    languageFinding(`plan/${kind}`, message, [], text.placeAt(from, to), suggestion),
+  );
+  if (tree.root === null) {
+    const message = `The file is empty; a ${kind.noun} begins with ${kind.begins}.`;
+    findings.push(languageFinding('plan/missing-entry', message, [], text.placeAt(0, 0)));
+  }
+  return { root: tree.root ?? undefined, findings, text, placeOf, tree };
+}
+
 /** Text to what a schema makes of it, or every error of the file at once. */
 export function readAs<Schema extends z.ZodType>(
   content: string,
@@ -39,26 +66,10 @@ export function readAs<Schema extends z.ZodType>(
   schema: Schema,
   kind: FileKind,
 ): ReadFile<z.output<Schema>> {
-  const text = new SourceText(file, content);
-  const tree = readYaml(content);
-  const placeOf = (path: PlanPath, points: 'key' | 'value' = 'value'): Place => {
-    const { from, to } = tree.locate(path, points);
-    return text.placeAt(from, to);
-  };
-  const problems = tree.problems.map(({ kind, message, suggestion, from, to }) =>
-    languageFinding(`plan/${kind}`, message, [], text.placeAt(from, to), suggestion),
-  );
-  if (tree.root === undefined) return { findings: problems, text, placeOf };
-  if (tree.root === null) {
-    const message = `The file is empty; a ${kind.noun} begins with ${kind.begins}.`;
-    return {
-      findings: [...problems, languageFinding('plan/missing-entry', message, [], text.placeAt(0, 0))],
-      text,
-      placeOf,
-    };
-  }
+  const { root, findings: problems, text, placeOf, tree } = readTree(content, file, kind);
+  if (root === undefined) return { findings: problems, text, placeOf };
   const { other } = kind;
-  if (other !== undefined && typeof tree.root === 'object' && other.key in tree.root) {
+  if (other !== undefined && typeof root === 'object' && root !== null && other.key in root) {
     const finding = languageFinding(
       'plan/unknown-key',
       other.sentence,
@@ -195,7 +206,8 @@ function nearestBranch(issue: z.core.$ZodIssueInvalidUnion): readonly z.core.$Zo
   );
 }
 
-function languageFinding(
+/** An error in how a file is written, by one of the rules of the language. */
+export function languageFinding(
   rule: string,
   message: string,
   path: PlanPath,
@@ -213,7 +225,7 @@ function valueAt(root: unknown, path: PlanPath): unknown {
 }
 
 /** What was found, short enough for a sentence. */
-function shown(value: unknown): string {
+export function shown(value: unknown): string {
   if (value === null || value === undefined) return 'nothing';
   if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : 'a list';
   if (typeof value === 'object') return 'a mapping';

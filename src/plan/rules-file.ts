@@ -90,6 +90,7 @@ function toCountry(read: Read<'country'>): Country {
     name: read.name,
     asOf: read['as-of'],
     caution: read.caution,
+    ...(read['language'] !== undefined && { language: read['language'] }),
     exposure: read.exposure,
     mainsHz: read.mains,
     sources,

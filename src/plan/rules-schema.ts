@@ -27,6 +27,7 @@ import {
   frequency,
   hertzSpan,
   keyed,
+  languageTag,
   line,
   listOf,
   minutes,
@@ -461,6 +462,9 @@ export const countryKeys = {
   name: line('the name of the country'),
   'as-of': date.describe('The day as of which the rules were read.'),
   caution: line('a caution').describe('One line that every document prints.'),
+  language: languageTag
+    .describe('In which the caution and the duties to identify are written; English if left out.')
+    .optional(),
   exposure: oneOf(['fcc', 'icnirp']).describe('Whose limits of exposure hold.').default('icnirp'),
   mains: z
     .union([z.literal(50), z.literal(60)], { error: '50 or 60, the frequency of the mains in Hz' })

@@ -26,7 +26,7 @@ export function toPlan(read: z.output<typeof planSchema>): Plan {
     revision: head.revision,
     effective: head.effective,
     reviewBy: head['review-by'],
-    ...(head.language !== undefined && { language: head.language }),
+    ...(head['language'] !== undefined && { language: head['language'] }),
     timezone: head.timezone,
     rules: head.rules as [string, ...string[]],
     coordinator: head.coordinator,

@@ -110,6 +110,13 @@ export function oneOf<const Words extends readonly [string, ...string[]]>(words:
   });
 }
 
+/** BCP 47 (RFC 5646, 2.1), the parts that name a language, a script and a country: `de`, `sr-Latn`, `de-CH`. */
+export const languageTag = z
+  .string({ error: 'the code of a language, such as en, de or es' })
+  .regex(/^[a-z]{2,3}(?:-[A-Z][a-z]{3})?(?:-(?:[A-Z]{2}|[0-9]{3}))?$/, {
+    error: 'the code of a language, such as en, de or es',
+  });
+
 export function listOf<Item extends z.ZodType>(item: Item, what: string) {
   return titled(z.array(item, { error: what }), what);
 }

@@ -4,7 +4,7 @@
  * ITU Radio Regulations, Appendix 14, edition of 2008. Within one country another table approved by the
  * administration may be used, and most groups say figures as plain words, so both are here.
  */
-const letterWords =
+export const letterWords: readonly string[] =
   'Alfa Bravo Charlie Delta Echo Foxtrot Golf Hotel India Juliett Kilo Lima Mike November Oscar Papa Quebec Romeo Sierra Tango Uniform Victor Whiskey X-ray Yankee Zulu'.split(
     ' ',
   );
@@ -12,7 +12,7 @@ const letterWords =
 const figureWords =
   'Nadazero Unaone Bissotwo Terrathree Kartefour Pantafive Soxisix Setteseven Oktoeight Novenine'.split(' ');
 
-const plainFigures = 'Zero One Two Three Four Five Six Seven Eight Nine'.split(' ');
+export const plainFigures: readonly string[] = 'Zero One Two Three Four Five Six Seven Eight Nine'.split(' ');
 
 /** The word of Appendix 14 for a letter, a figure, a point (`Decimal`); undefined for any other character. */
 export function spellingWord(character: string): string | undefined {

@@ -77,11 +77,16 @@ export type ExposureAnswer =
     }
   | { readonly kind: 'no limit'; readonly reason: string };
 
-const atTheBody =
+/** What governs a radio that is used at the body. */
+export const atTheBody =
   'Used at the body: no distance applies. The limit is of absorbed power (SAR); follow the manual of the certified radio, with the antenna and holder it was certified with.';
 
-const estimate =
+/** What a distance is worth. */
+export const estimate =
   'An estimate for the main beam in the far field, with ground reflection; it does not replace the evaluation that the rules ask for. Keep people, and above all faces, farther away where you can.';
+
+/** @remarks `{frequency}` stands for the frequency in MHz. */
+export const noLimit = 'The table has no limit at {frequency} MHz.';
 
 /** The distance to keep from a transmitter, for the public and for people who control their exposure. */
 export function exposure(transmitter: Transmitter, rules: ExposureRules): ExposureAnswer {
@@ -91,7 +96,7 @@ export function exposure(transmitter: Transmitter, rules: ExposureRules): Exposu
   const forPublic = keepAway(transmitter, rules, 'public');
   const forOccupational = keepAway(transmitter, rules, 'occupational');
   if (!forPublic || !forOccupational) {
-    return { kind: 'no limit', reason: `The table has no limit at ${frequencyHz / 1e6} MHz.` };
+    return { kind: 'no limit', reason: noLimit.replace('{frequency}', String(frequencyHz / 1e6)) };
   }
   return {
     kind: 'distance',

@@ -229,6 +229,8 @@ export interface Country {
   readonly asOf: string;
   /** One line that every document prints: what these rules are, and that they do not replace the law. */
   readonly caution: string;
+  /** BCP 47: in which its caution and its duties to identify are written; absent: English. */
+  readonly language?: string;
   /** Which limits of exposure to radio-frequency fields hold. */
   readonly exposure: 'fcc' | 'icnirp';
   readonly mainsHz: 50 | 60;

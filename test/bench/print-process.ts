@@ -20,7 +20,7 @@ import type { Item } from '../../src/documents/print/page.ts';
 import { paint } from '../../src/documents/print/paint.ts';
 import { readContent } from '../../src/documents/print/read-content.ts';
 import { templateEngine } from '../../src/documents/print/render-template.ts';
-import { wordsIn } from '../../src/documents/words-in.ts';
+import { english as words } from '../../src/documents/words.ts';
 import { examine } from '../../src/pipeline.ts';
 import type { Member } from '../../src/plan/model.ts';
 
@@ -61,7 +61,6 @@ async function contentOf(what: string): Promise<Content> {
   });
   if (whole === undefined) throw new Error('the demo cannot be read');
   const { plan, law, consequences, check } = whole;
-  const words = wordsIn();
   if (what === 'cards') {
     const members = [...plan.members.values()];
     // A thousand people with names of their own; the ids stay, because what they may do hangs on them.

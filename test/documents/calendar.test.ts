@@ -2,6 +2,7 @@ import ICAL from 'ical.js';
 import { expect, test } from 'vitest';
 import { gatherCalendars } from '../../src/documents/calendar.ts';
 import { type IcsCalendar, ics } from '../../src/documents/formats/ics.ts';
+import { english } from '../../src/documents/words.ts';
 import { example } from '../consequences/example.ts';
 
 const head = (zone: string, effective = '2026-12-01') => `
@@ -64,7 +65,7 @@ test.each([
   'in %s the calendar holds every check-in at its instant, through a year of clock changes, and nothing else',
   async (zone) => {
     const { plan, consequences } = await example(head(zone) + checkIns);
-    const calendars = await gatherCalendars(plan, consequences, 'M7J9');
+    const calendars = await gatherCalendars(plan, consequences, 'M7J9', english);
     const occurrences = await consequences.occurrences('2026-12-01', '2027-12-05');
     const line = (instantMs: number, name: string) =>
       `${new Date(instantMs).toISOString().slice(0, 16)}Z ${name}`;
@@ -88,7 +89,7 @@ test.each([
 
 test("a member's calendar has their own turns as net control, each when it is theirs", async () => {
   const { plan, consequences } = await example(head('America/New_York') + checkIns);
-  const calendars = await gatherCalendars(plan, consequences, 'M7J9');
+  const calendars = await gatherCalendars(plan, consequences, 'M7J9', english);
   const ben = calendars?.members.get('ben');
   const turns = (await consequences.occurrences('2026-12-01', '2027-12-01'))
     .filter(({ control }) => control === 'ben')
@@ -111,7 +112,7 @@ members:
   ada: { name: Ada Example, licences: { amateur: { class: general, call: KX4XAA, expires: 2033-02-01 } }, radios: [handheld], at: base, contact: { phone: 555-0142 } }
   ben: { name: Ben Sample, licences: { amateur: { class: technician, call: KX4XBB, expires: 2033-02-01 } }, radios: [handheld], at: base, contact: { phone: 555-0143 } }
 `);
-  const calendars = await gatherCalendars(plan, consequences, 'M7J9');
+  const calendars = await gatherCalendars(plan, consequences, 'M7J9', english);
   const written = (calendar: IcsCalendar | undefined) =>
     (calendar ? new TextDecoder().decode(ics(calendar)) : '').replaceAll('\r\n ', '');
   const ben = written(calendars?.members.get('ben'));
@@ -126,12 +127,12 @@ check-ins:
   late: { name: Late, channel: 1, days: every day, at: "02:30", ${all} }
   early: { name: Early, channel: 1, days: every day, at: "01:30", ${all} }
 `);
-  const [late, early] = (await gatherCalendars(plan, consequences, 'M7J9'))?.group.events ?? [];
+  const [late, early] = (await gatherCalendars(plan, consequences, 'M7J9', english))?.group.events ?? [];
   expect(late?.description).toContain('On 2027-03-14 the clocks leave this time out');
   expect(early?.description).toContain('On 2027-11-07 this time comes twice');
 });
 
 test('a plan whose zone is in no database has no calendars', async () => {
   const { plan, consequences } = await example(head('America/New_Yrok'));
-  expect(await gatherCalendars(plan, consequences, 'M7J9')).toBeUndefined();
+  expect(await gatherCalendars(plan, consequences, 'M7J9', english)).toBeUndefined();
 });

@@ -60,12 +60,16 @@ describe('what a group is handed when a plan moves on', () => {
     const old = await revision(demo);
     // The note at the foot of the sheet says which size was taken.
     const card = (templates.get('change-card.hbs') ?? '').replace('<note>', '<note>Size {{card}}. ');
-    const press = { fonts: fontBytes, templates: new Map([...templates, ['change-card.hbs', card]]) };
+    const press = {
+      fonts: fontBytes,
+      words: english,
+      templates: new Map([...templates, ['change-card.hbs', card]]),
+    };
     const sizes: (string | undefined)[] = [];
     for (const change of [moved, allMoved]) {
       const now = await revision(change(demo));
       const comparison = compareRevisions(old, now, spelling);
-      const { files, flaws } = await changeSet(old, now, comparison, press, english);
+      const { files, flaws } = await changeSet(old, now, comparison, press);
       expect(flaws).toEqual([]);
       const pdf = await getDocumentProxy(Uint8Array.from(files.get('change-card.pdf') ?? []));
       const { text } = await extractText(pdf, { mergePages: true });

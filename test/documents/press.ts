@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { BookletSubject } from '../../src/documents/booklet/booklet.ts';
 import type { Press } from '../../src/documents/printer.ts';
+import { english, type Words, wordsFrom } from '../../src/documents/words.ts';
+import { englishLayer, wordsFile } from '../../src/documents/words-file.ts';
 import { examine } from '../../src/pipeline.ts';
 import { fontBytes } from './print/real-fonts.ts';
 
@@ -13,10 +15,22 @@ export function press(language = 'en'): Press {
     for (const name of readdirSync(new URL(folder, root)))
       if (name.endsWith('.hbs')) templates.set(name, readFileSync(new URL(folder + name, root), 'utf8'));
   }
-  return { fonts: fontBytes, templates };
+  return { fonts: fontBytes, templates, words: wordsIn(language) };
 }
 
 export const demoPlan = readFileSync(new URL('plans/hickory-gap.yaml', root), 'utf8');
+
+/** The program's own words. */
+export function wordsIn(language = 'en'): Words {
+  if (language === 'en') return english;
+  const file = `templates/${language}/words.yaml`;
+  const content = readFileSync(new URL(file, root), 'utf8');
+  const { layer, findings } = wordsFile(content, file, englishLayer(language), { code: '', ids: [] });
+  if (layer === undefined) throw new Error(JSON.stringify(findings, null, 1));
+  return wordsFrom(layer.list, layer.missing);
+}
+
+export const german = wordsIn('de');
 
 /** A plan and all that follows from it, as of a fixed day. */
 export async function subjectOf(text: string, withPaths = false): Promise<BookletSubject> {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { recurrenceText } from '../../src/documents/recurrence-text.ts';
 import { english } from '../../src/documents/words.ts';
-import { german } from '../../src/documents/words-de.ts';
+import { german } from './press.ts';
 
 // Rules after the examples of RFC 5545, 3.8.5.3, with what each of them is said to mean there.
 test.each([

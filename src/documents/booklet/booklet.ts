@@ -7,7 +7,6 @@ import type { Consequences } from '../../consequences/consequences.ts';
 import type { RadioPath } from '../../consequences/paths.ts';
 import type { Finding } from '../../findings/finding.ts';
 import type { Plan } from '../../plan/model.ts';
-import { plainSpellingWords } from '../../radio/spelling.ts';
 import type { Law } from '../../regulations/law.ts';
 import { addDays } from '../../schedule/calendar-date.ts';
 import { type CheckInData, checkInOf, rungOf } from '../cards.ts';
@@ -15,6 +14,7 @@ import { type ChannelListRow, gatherChannelList } from '../channel-list.ts';
 import { span } from '../figures.ts';
 import type { Scene } from '../print/content.ts';
 import type { Words } from '../words.ts';
+import { isEnglish } from '../words-file.ts';
 import { bandChart } from './band-chart.ts';
 import { dayStrip } from './day-strip.ts';
 import { type ExposureTable, exposureTable } from './exposure-table.ts';
@@ -37,6 +37,8 @@ export interface BookletData {
   readonly checkWords: string;
   readonly coordinator: string;
   readonly caution: string;
+  /** Empty where the caution is in the language of the booklet. */
+  readonly cautionLanguage: string;
   readonly notes: readonly string[];
   readonly members: readonly RosterRow[];
   /** Whether anybody shares a contact. */
@@ -75,6 +77,8 @@ export interface BookletData {
     readonly line: number;
     readonly suggestion: string;
   }[];
+  /** In which the findings are written; empty where it is that of the booklet. */
+  readonly findingsLanguage: string;
   readonly departures: readonly {
     readonly rule: string;
     readonly message: string;
@@ -124,7 +128,7 @@ export async function gatherBooklet(
     if (scene !== undefined) figures.set(figure, scene);
   const { pictures, figures: profiles } = profilePictures(plan, consequences, paths, words);
   for (const [name, scene] of profiles) figures.set(name, scene);
-  const members = roster(plan, law);
+  const members = roster(plan, law, words);
   const outages = outageRows(plan, consequences, words);
   const name = (id: string) => plan.members.get(id)?.name ?? id;
   const silences = await consequences.silences(plan.effective);
@@ -137,9 +141,9 @@ export async function gatherBooklet(
     reviewBy: plan.reviewBy ?? '',
     timezone: plan.timezone,
     check,
-    checkWords: plainSpellingWords(check).join(' '),
+    checkWords: words.spelled(check),
     coordinator: plan.coordinator === undefined ? '' : name(plan.coordinator),
-    caution: law.country.caution,
+    ...cautionOf(law, words),
     notes: plan.notes,
     members,
     contacts: members.some(({ contact }) => contact !== ''),
@@ -173,7 +177,7 @@ export async function gatherBooklet(
     profiles: inPairs(pictures),
     outages: outages.single,
     doubleOutages: outages.double,
-    exposures: exposureTable(plan, consequences, law),
+    exposures: exposureTable(plan, consequences, law, words),
     findings: subject.findings.map(({ severity, rule, message, place, suggestion }) => ({
       severity: words.severity[severity],
       rule,
@@ -181,6 +185,7 @@ export async function gatherBooklet(
       line: place.line,
       suggestion: suggestion ?? '',
     })),
+    findingsLanguage: isEnglish(words.language) ? '' : 'en',
     departures: subject.departures.map(({ finding, acceptance }) => ({
       rule: finding.rule,
       message: finding.message,
@@ -192,6 +197,12 @@ export async function gatherBooklet(
     messageRows: rows(messageRows),
   };
   return { data, figures };
+}
+
+/** The caution of the country's rules, as pages place it. */
+export function cautionOf({ country }: Law, words: Words): Pick<BookletData, 'caution' | 'cautionLanguage'> {
+  const { text, language } = words.caution(country);
+  return { caution: text, cautionLanguage: language };
 }
 
 /** A picture that no page holds is left out; the tables say the same. */

@@ -5,6 +5,7 @@ import type { Plan } from '../../plan/model.ts';
 import { formatGain, formatPower } from '../../radio/format-quantity.ts';
 import type { Law } from '../../regulations/law.ts';
 import { megahertz } from '../figures.ts';
+import type { Said, Words } from '../words.ts';
 
 export interface ExposureTable {
   readonly rows: readonly {
@@ -17,10 +18,10 @@ export interface ExposureTable {
     readonly trained: string;
   }[];
   /** Sentences that belong beside the figures, each once. */
-  readonly cautions: readonly string[];
+  readonly cautions: readonly Said[];
 }
 
-export function exposureTable(plan: Plan, consequences: Consequences, law: Law): ExposureTable {
+export function exposureTable(plan: Plan, consequences: Consequences, law: Law, words: Words): ExposureTable {
   const all = exposuresOf(plan, consequences, law);
   const rows = all.flatMap(({ name, frequencyHz, powerW, gainDbi, answer }) =>
     answer.kind === 'distance'
@@ -37,13 +38,21 @@ export function exposureTable(plan: Plan, consequences: Consequences, law: Law):
       : [],
   );
   const atBody = all.filter(({ answer }) => answer.kind === 'at the body').map(({ name }) => name);
-  const cautions = all.flatMap(({ answer }) => {
-    if (answer.kind === 'no limit') return [answer.reason];
-    if (answer.kind === 'at the body') return [`${[...new Set(atBody)].join(', ')}: ${answer.caution}`];
+  const cautions = all.flatMap(({ answer, frequencyHz }): Said[] => {
+    if (answer.kind === 'no limit') return [words.exposure.noLimit(frequencyHz / 1e6)];
+    if (answer.kind === 'at the body') {
+      const { text, language } = words.exposure.atTheBody;
+      return [{ text: `${[...new Set(atBody)].join(', ')}: ${text}`, language }];
+    }
     const { document, section } = answer.public.limit.source;
-    return [`${answer.caution} (${[document, section].filter(Boolean).join(', ')})`];
+    const { text, language } = words.exposure.estimate;
+    const limits = words.exposure.limits(
+      law.country.exposure,
+      [document, section].filter(Boolean).join(', '),
+    );
+    return [{ text: `${text} (${limits})`, language }];
   });
-  return { rows, cautions: [...new Set(cautions)] };
+  return { rows, cautions: [...new Map(cautions.map((each) => [each.text, each])).values()] };
 }
 
 function metres(value: number): string {

@@ -27,8 +27,10 @@ export interface RollCall {
   /** What to do about who did not answer; empty where no ladder is named. */
   readonly missed: string;
   readonly close: string;
-  /** The duty to identify, in the words of the country's row; empty where there is none. */
+  /** The duty to identify; empty where there is none. */
   readonly identify: string;
+  /** Of these words; empty where they are in the language of the booklet. */
+  readonly identifyLanguage: string;
 }
 
 export interface RollRow {
@@ -61,7 +63,12 @@ export function rollCalls(
     .map((checkIn) => {
       const { when, days, slot, channel, lasts } = checkInOf(plan, checkIn, false, words);
       const services = consequences.channels.get(checkIn.channel)?.services ?? [];
-      const duties = services.slice(0, 1).flatMap((service) => identification(law, service)?.how ?? []);
+      const [service] = services;
+      const how = service === undefined ? undefined : identification(law, service)?.how;
+      const duty =
+        service === undefined || how === undefined
+          ? { text: '', language: '' }
+          : words.identify(law.country, service, how);
       const ladder = checkIn.missed === undefined ? undefined : plan.ladders.get(checkIn.missed);
       return {
         name: checkIn.name,
@@ -91,7 +98,8 @@ export function rollCalls(
         check: words.script.check,
         missed: ladder === undefined ? '' : words.script.missed(ladder.name),
         close: words.script.close(checkIn.name),
-        identify: duties.join(' '),
+        identify: duty.text,
+        identifyLanguage: duty.language,
       };
     });
 }

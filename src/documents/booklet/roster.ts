@@ -2,6 +2,7 @@
 import type { Member, Plan } from '../../plan/model.ts';
 import type { Law } from '../../regulations/law.ts';
 import { callSigns } from '../cards.ts';
+import type { Words } from '../words.ts';
 
 export interface RosterRow {
   readonly name: string;
@@ -13,12 +14,19 @@ export interface RosterRow {
   readonly contact: string;
 }
 
-export function roster(plan: Plan, law: Law): readonly RosterRow[] {
+export function roster(plan: Plan, law: Law, words: Words): readonly RosterRow[] {
   return [...plan.members.values()].map((member) => ({
     name: member.name,
     calls: callSigns(member, law).join(', '),
     classes: [...member.licences]
-      .map(([service, licence]) => [service, licence.class].filter(Boolean).join(' '))
+      .map(([service, licence]) =>
+        [
+          words.service(service),
+          licence.class === undefined ? '' : words.licenceClass(service, licence.class),
+        ]
+          .filter(Boolean)
+          .join(' '),
+      )
       .join(', '),
     radios: member.radios.map((id) => plan.radios.get(id)?.name ?? id).join(', '),
     places: placesOf(plan, member).join(', '),

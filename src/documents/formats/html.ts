@@ -113,7 +113,7 @@ function blockHtml(block: Exclude<Block, { kind: 'new-page' }>, page: Page): str
     case 'heading':
       return `<h${block.level}${idOf(block)}>${inline(block.text, page)}</h${block.level}>`;
     case 'paragraph':
-      return `<p${classes([block.size === 'normal' ? '' : block.size, block.align === 'start' ? '' : block.align])}>${inline(block.text, page)}</p>`;
+      return `<p${langOf(block)}${classes([block.size === 'normal' ? '' : block.size, block.align === 'start' ? '' : block.align])}>${inline(block.text, page)}</p>`;
     case 'list': {
       const name = block.ordered ? 'ol' : 'ul';
       return `<${name}>${block.items.map((item) => `<li>${onlyWords(item, page)}</li>`).join('')}</${name}>`;
@@ -208,7 +208,7 @@ function cellHtml(cell: Cell, align: string, scope: 'col' | 'row', page: Page): 
   const spans = `${cell.span > 1 ? ` colspan="${cell.span}"` : ''}${cell.rows > 1 ? ` rowspan="${cell.rows}"` : ''}`;
   const group =
     scope === 'col' && cell.span > 1 ? 'colgroup' : scope === 'row' && cell.rows > 1 ? 'rowgroup' : scope;
-  return `<${name}${cell.heading ? ` scope="${group}"` : ''}${spans}${classes([align === 'start' ? '' : align])}>${inline(cell.text, page)}</${name}>`;
+  return `<${name}${cell.heading ? ` scope="${group}"` : ''}${spans}${langOf(cell)}${classes([align === 'start' ? '' : align])}>${inline(cell.text, page)}</${name}>`;
 }
 
 function inline(list: readonly Inline[], page: Page): string {
@@ -254,6 +254,10 @@ function classes(names: readonly string[]): string {
 
 function idOf(block: { readonly id?: string }): string {
   return block.id === undefined ? '' : ` id="${escapeMarkup(block.id)}"`;
+}
+
+function langOf({ language }: { readonly language?: string }): string {
+  return language === undefined ? '' : ` lang="${escapeMarkup(language)}"`;
 }
 
 function* headingsOf(list: readonly Block[]): Generator<Heading> {

@@ -46,6 +46,8 @@ export interface Heading {
 
 export interface Paragraph {
   readonly kind: 'paragraph';
+  /** Where it is not that of the document. */
+  readonly language?: string;
   readonly text: readonly Inline[];
   readonly size: TextSize;
   readonly align: Align;
@@ -70,6 +72,8 @@ export interface Column {
 }
 
 export interface Cell {
+  /** Where it is not that of the document. */
+  readonly language?: string;
   readonly text: readonly Inline[];
   readonly span: number;
   readonly rows: number;

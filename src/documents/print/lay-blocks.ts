@@ -4,7 +4,16 @@ import { layFigure } from './lay-figure.ts';
 import { layTable } from './lay-table.ts';
 import { layText, placeLine, plainText, sizeOf, stack } from './lay-text.ts';
 import { type Item, moved } from './page.ts';
-import { addNode, gap, heightOf, pointsPerMm, type Setting, type Slab, withoutSpareGaps } from './slab.ts';
+import {
+  addNode,
+  gap,
+  heightOf,
+  inLanguage,
+  pointsPerMm,
+  type Setting,
+  type Slab,
+  withoutSpareGaps,
+} from './slab.ts';
 import { wrap } from './wrap.ts';
 
 export function layBlocks(
@@ -45,7 +54,7 @@ function layBlock(block: Block, widthPt: number, setting: Setting, parent: numbe
       return [gap(between * (block.level < 3 ? 2.2 : 1.5)), ...noted, gap(between * 0.5, false)];
     }
     case 'paragraph': {
-      const node = addNode(setting, 'P', parent);
+      const node = addNode(setting, 'P', parent, inLanguage(block));
       const lines = layText(block.text, widthPt, sizeOf(block.size, setting), setting, {
         node,
         align: block.align,

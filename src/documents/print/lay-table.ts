@@ -3,7 +3,7 @@ import { columnWidths, decimalPoints, name, type Placed, placeCells, pointOf } f
 import type { Align, Row, Table } from './content.ts';
 import { layText, placeLine, sizeOf, stack } from './lay-text.ts';
 import { type Item, moved } from './page.ts';
-import { addNode, pointsPerMm, type Setting, type Slab } from './slab.ts';
+import { addNode, inLanguage, pointsPerMm, type Setting, type Slab } from './slab.ts';
 import { wrap } from './wrap.ts';
 
 export function layTable(table: Table, widthPt: number, setting: Setting, parent: number): Slab[] {
@@ -92,6 +92,7 @@ function layRows(grid: Grid, rows: readonly Row[], cells: readonly Placed[], par
       const inner = (lefts[column + cell.span] ?? whole) - left - 2 * padX;
       const isHead = table.head === rows;
       const node = addNode(setting, cell.heading ? 'TH' : 'TD', rowNode, {
+        ...inLanguage(cell),
         ...(cell.heading ? { scope: isHead ? ('Column' as const) : ('Row' as const) } : {}),
         ...(cell.span > 1 ? { colSpan: cell.span } : {}),
         ...(cell.rows > 1 ? { rowSpan: cell.rows } : {}),

@@ -74,6 +74,8 @@ export interface StructureNode {
   readonly role: Role;
   readonly parent: number | undefined;
   readonly alt?: string;
+  /** Where it is not that of the document. */
+  readonly language?: string;
   readonly scope?: 'Column' | 'Row';
   readonly colSpan?: number;
   readonly rowSpan?: number;

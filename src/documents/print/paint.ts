@@ -55,7 +55,7 @@ interface Inside {
   _addInfo(): void;
   addContent(text: string): void;
   font(source: FontSource): void;
-  struct(role: string, options: { readonly alt?: string }): StructureElement;
+  struct(role: string, options: { readonly alt?: string; readonly lang?: string }): StructureElement;
   addStructure(element: StructureElement): void;
   markStructureContent(role: string): unknown;
   markContent(tag: string, options: { readonly type: string }): void;
@@ -176,7 +176,10 @@ function elementOf(painter: Painter, node: number): StructureElement {
     const part = painter.structure[index];
     if (part === undefined)
       throw new Error(`The pages point to part ${index} of a structure of ${painter.structure.length}.`);
-    const element = painter.document.struct(part.role, part.alt === undefined ? {} : { alt: part.alt });
+    const element = painter.document.struct(part.role, {
+      ...(part.alt !== undefined && { alt: part.alt }),
+      ...(part.language !== undefined && { lang: part.language }),
+    });
     const table: { [key: string]: unknown } = {
       ...(part.scope === undefined ? {} : { Scope: part.scope }),
       ...(part.colSpan === undefined ? {} : { ColSpan: part.colSpan }),

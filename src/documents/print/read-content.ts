@@ -11,6 +11,7 @@ import {
   elementsOf,
   empty,
   identity,
+  languageOf,
   number,
   one,
   positive,
@@ -134,9 +135,10 @@ function readBlock(element: Element, figures: Figures): Block {
       return { kind: 'heading', level, text: readInline(element), ...identity(element) };
     }
     case 'p': {
-      allow(element, ['size', 'align']);
+      allow(element, ['size', 'align', 'language']);
       return {
         kind: 'paragraph',
+        ...languageOf(element),
         text: readInline(element),
         size: choice(element, 'size', sizes, 'normal'),
         align: choice(element, 'align', aligns, 'start'),

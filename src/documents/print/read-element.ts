@@ -98,6 +98,12 @@ export function whole(element: Element, key: string): number {
   return value;
 }
 
+/** The language of words that are not in that of the document; an empty one is none. */
+export function languageOf(element: Element): { language?: string } {
+  const language = element.attributes.get('language') ?? '';
+  return language === '' ? {} : { language };
+}
+
 export function identity(element: Element): { id?: string } {
   return element.attributes.has('id') ? { id: required(element, 'id') } : {};
 }

@@ -7,6 +7,7 @@ import {
   choice,
   elementsOf,
   empty,
+  languageOf,
   number,
   positive,
   sizes,
@@ -53,9 +54,10 @@ export function readTable(element: Element): Table {
 function readRow(row: Element, isHead: boolean): Row {
   allow(row, ['mm', 'air']);
   const cells = elementsOf(row, ['cell']).map((cell): Cell => {
-    allow(cell, ['span', 'rows', 'heading', 'align']);
+    allow(cell, ['span', 'rows', 'heading', 'align', 'language']);
     const align = cell.attributes.has('align') ? choice(cell, 'align', aligns) : undefined;
     return {
+      ...languageOf(cell),
       text: readInline(cell),
       span: whole(cell, 'span'),
       rows: whole(cell, 'rows'),

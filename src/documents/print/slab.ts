@@ -66,6 +66,11 @@ export function addNode(
   return setting.notes.structure.length - 1;
 }
 
+/** What the structure says of words that are not in the language of the document. */
+export function inLanguage({ language }: { readonly language?: string }): Partial<StructureNode> {
+  return language === undefined ? {} : { language };
+}
+
 export const pointsPerMm = 72 / 25.4;
 
 /** Room that vanishes at the top of a page; of two in a row the larger counts. */

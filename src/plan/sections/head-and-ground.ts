@@ -5,6 +5,7 @@ import type { HandProfile, Terrain } from '../model.ts';
 import {
   date,
   keyed,
+  languageTag,
   line,
   listOf,
   oneOf,
@@ -28,7 +29,11 @@ export const header = keyed(
     timezone: line('an IANA time zone, such as America/New_York').describe(
       'IANA name of the time zone in which times are written.',
     ),
-    language: oneOf(['en', 'de']).describe('Language of the documents; English if left out.').optional(),
+    language: languageTag
+      .describe(
+        'Language of the documents: en, de, or another for which templates and words are brought; English if left out.',
+      )
+      .optional(),
     rules: oneOrMore(
       line('a country code, such as us, or a rules file'),
       'a country code, such as us, or a list that begins with one',

@@ -27,7 +27,7 @@ it.each([
   ['<p>a & b</p>', '"&" is no reference'],
   ['<p size=small>a</p>', 'attributes are written name="value"'],
   ['<p size="tiny">a</p>', 'size of <p> is "tiny"; it can be normal, small, large, huge.'],
-  ['<p colour="red">a</p>', '<p> has no attribute colour; it has size, align.'],
+  ['<p colour="red">a</p>', '<p> has no attribute colour; it has size, align, language.'],
   ['<script>a</script>', '<script> has no place in <document>'],
   ['words', 'The text "words" stands in <document>'],
   ['<table><row><cell>a</cell></row></table>', '<table> begins with one <column/>'],
