@@ -14,7 +14,10 @@ export type DangerKind =
 
 export interface Danger {
   readonly kind: DangerKind;
+  /** In English, with the figures. */
   readonly text: string;
+  /** What it is about: slot and name, or the name of a ladder or a check-in. */
+  readonly subject: string;
 }
 
 export interface OldCard {
@@ -77,27 +80,32 @@ function dangerOfSlot(
 ): Danger | undefined {
   const was = old.plan.channels.get(slot)?.name ?? '';
   const is = now.plan.channels.get(slot)?.name;
-  if (is === undefined) return { kind: 'slot-gone', text: `slot ${slot} ${was} is no more` };
+  const subject = `${slot} ${is ?? was}`;
+  if (is === undefined) return { kind: 'slot-gone', text: `slot ${slot} ${was} is no more`, subject };
   if (change?.meansOther) {
     const receive = change.fields.find(({ field }) => field === 'receive');
     const text =
       was === is
         ? `slot ${slot} ${is} was on ${receive?.was}; it is now on ${receive?.is}`
         : `slot ${slot} was ${was} on ${receive?.was}; it is now ${is} on ${receive?.is}`;
-    return { kind: 'slot-means-other', text };
+    return { kind: 'slot-means-other', text, subject };
   }
   const [mayWas, mayIs] = [
     old.consequences.best(member, slot)?.may,
     now.consequences.best(member, slot)?.may,
   ];
   if (mayWas === 'transmit' && mayIs !== 'transmit')
-    return { kind: 'listen-only-now', text: `on slot ${slot} ${is} they may no longer transmit` };
+    return {
+      kind: 'listen-only-now',
+      text: `on slot ${slot} ${is} they may no longer transmit`,
+      subject,
+    };
   const changed = (change?.fields ?? []).filter(({ field }) => figures.has(field));
   if (changed.length === 0) return undefined;
   const what = changed.map(
     ({ field, was: before, is: after }) => `${field} ${before || 'none'} to ${after || 'none'}`,
   );
-  return { kind: 'figures-changed', text: `slot ${slot} ${is}: ${what.join(', ')}` };
+  return { kind: 'figures-changed', text: `slot ${slot} ${is}: ${what.join(', ')}`, subject };
 }
 
 function* dangersOfCalls(member: string, old: Revision, now: Revision, changes: Changes): Generator<Danger> {
@@ -106,6 +114,7 @@ function* dangersOfCalls(member: string, old: Revision, now: Revision, changes: 
     yield {
       kind: 'first-call',
       text: `the first call was on ${spoken(old.plan, was)}; it is now on ${spoken(now.plan, is)}`,
+      subject: is === undefined ? '' : `${is} ${now.plan.channels.get(is)?.name ?? ''}`.trim(),
     };
   const mine = (ids: readonly { readonly id: string }[]) => new Set(ids.map(({ id }) => id));
   const ladders = [
@@ -129,7 +138,7 @@ function* ofMine(
   for (const id of had) {
     const change = changes.find((each) => each.id === id);
     const name = change?.name ?? id;
-    if (!has.has(id)) yield { kind, text: `${what} "${name}" is theirs no more` };
+    if (!has.has(id)) yield { kind, text: `${what} "${name}" is theirs no more`, subject: name };
     // Who else is in it changes nothing on this member's card.
     else if (change?.fields.some(({ field }) => field !== 'who'))
       yield {
@@ -138,11 +147,14 @@ function* ofMine(
           .map(({ field }) => field)
           .filter((field) => field !== 'who')
           .join(', ')}`,
+        subject: name,
       };
   }
   for (const id of has)
-    if (!had.has(id))
-      yield { kind, text: `${what} "${changes.find((each) => each.id === id)?.name ?? id}" is new to them` };
+    if (!had.has(id)) {
+      const name = changes.find((each) => each.id === id)?.name ?? id;
+      yield { kind, text: `${what} "${name}" is new to them`, subject: name };
+    }
 }
 
 /** The channel of the first rung with one, else of the first check-in, as cards have it. */

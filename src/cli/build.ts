@@ -8,6 +8,7 @@ import type { SourceText } from '../findings/source-text.ts';
 import { type Examined, examine } from '../pipeline.ts';
 import { languageFindings } from '../plan/language-findings.ts';
 import type { ExitStatus } from './end-with.ts';
+import { loadSubject } from './load-subject.ts';
 import { palette } from './palette.ts';
 import { readBeside, readPlanFile } from './read-plan-file.ts';
 import { readPress } from './read-press.ts';
@@ -18,6 +19,7 @@ import { writeAll } from './write-all.ts';
 export interface BuildOptions {
   readonly out?: string;
   readonly templates?: string;
+  readonly since?: string;
   readonly packs?: true;
   readonly testSheet?: true;
   readonly json?: true;
@@ -36,8 +38,15 @@ export async function build(path: string, options: BuildOptions): Promise<ExitSt
   const errors = examined.findings.filter(({ severity }) => severity === 'error');
   if (!examined.whole || errors.length > 0) return refuseToBuild(examined, errors, options);
 
+  const { plan: current } = examined.whole;
+  const since = options.since === undefined ? undefined : await loadSubject(options.since, options);
+  if (since !== undefined && since.plan.revision >= current.revision)
+    process.stderr.write(
+      `${since.file.name} is revision ${since.plan.revision}, and not older than the plan, which is revision ${current.revision}.\n`,
+    );
+
   const { files, flaws } = await documentSet(
-    { ...examined.whole, findings: examined.findings },
+    { ...examined.whole, findings: examined.findings, ...(since && { since }) },
     await readPress(options.templates, examined.whole, options),
     { packs: options.packs === true, testSheet: options.testSheet === true },
   );

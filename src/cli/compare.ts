@@ -1,10 +1,9 @@
 /** `readback compare`: what changed between two revisions, and what each member must enter again. */
 import { join, relative } from 'node:path';
-import { compareRevisions, type RevisionComparison, type Spelling } from '../audit/compare-revisions.ts';
+import { compareRevisions, type RevisionComparison } from '../audit/compare-revisions.ts';
 import { printComparison } from '../audit/print-comparison.ts';
-import { clock, daysText } from '../documents/figures.ts';
-import { english, type Words } from '../documents/words.ts';
-import { entryValue } from '../documents/worksheets.ts';
+import { spellingIn } from '../documents/change-sheets.ts';
+import { english } from '../documents/words.ts';
 import { Refusal } from '../findings/refusal.ts';
 import type { ExitStatus } from './end-with.ts';
 import { type LoadedSubject, loadSubject } from './load-subject.ts';
@@ -18,12 +17,6 @@ export interface CompareOptions {
   readonly templates?: string;
   readonly color?: boolean;
 }
-
-const spellingIn = (words: Words): Spelling => ({
-  entry: (entry, field) => entryValue(entry, field, words),
-  clock: (time) => clock(time, words),
-  days: (days) => daysText(days, words),
-});
 
 export async function compare(
   oldPath: string,

@@ -79,6 +79,7 @@ program
     '--templates <dir>',
     'a folder whose templates and words replace those of the program; its own language too',
   )
+  .option('--since <plan>', 'an older revision: what changed since stands in the booklet')
   .option('--packs', 'a folder for each member as well, with card, worksheets and calendar')
   .option('--test-sheet', 'a sheet as well that measures how far your printer sets back from front')
   .option('--json', 'the manifest as JSON')
@@ -86,7 +87,7 @@ program
   .addOption(today)
   .addHelpText(
     'after',
-    '\nExamples:\n  readback build plan.yaml\n  readback build plan.yaml --out /tmp/cards\n  readback build plan.yaml --packs --test-sheet\n  readback build plan.yaml --templates our-templates',
+    '\nExamples:\n  readback build plan.yaml\n  readback build plan.yaml --out /tmp/cards\n  readback build plan.yaml --packs --test-sheet\n  readback build plan.yaml --since plan-revision-2.yaml\n  readback build plan.yaml --templates our-templates',
   )
   .action(async (plan: string, options) =>
     endWith((await import('./build.ts')).build(plan, { ...options, ...program.opts() })),

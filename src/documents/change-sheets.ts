@@ -3,10 +3,11 @@
  * to enter again, what they hold now beside what they are to hold; and a card that says what changed.
  */
 import { askedFields } from '../audit/compare-entries.ts';
-import type { Change, Revision, RevisionComparison } from '../audit/compare-revisions.ts';
+import type { Change, Revision, RevisionComparison, Spelling } from '../audit/compare-revisions.ts';
 import type { CardSize, Plan } from '../plan/model.ts';
-import { megahertz, shift, toneText } from './figures.ts';
+import { clock, daysText, megahertz, shift, toneText } from './figures.ts';
 import type { Words } from './words.ts';
+import { entryValue } from './worksheets.ts';
 
 interface ChangeHead {
   readonly title: string;
@@ -61,6 +62,15 @@ export interface ChangeCard extends ChangeHead {
   readonly checkIns: readonly string[];
   readonly ladders: readonly string[];
   readonly keptSlots: readonly number[];
+}
+
+/** Changes as the documents of a language spell them. */
+export function spellingIn(words: Words): Spelling {
+  return {
+    entry: (entry, field) => entryValue(entry, field, words),
+    clock: (time) => clock(time, words),
+    days: (days) => daysText(days, words),
+  };
 }
 
 export function changeWorksheets(

@@ -149,8 +149,9 @@ export const englishList = {
   },
   /** The list of changes since an older revision. */
   change: {
+    thing: { 'check-in': 'check-in', ladder: 'ladder' },
     kind: { new: 'new', gone: 'no more', changed: 'changed' },
-    was: '{field}: {was} → {is}',
+    was: '{field} {was} to {is}',
     nothing: 'none',
     clear: 'clear',
     field: {

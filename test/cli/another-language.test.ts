@@ -128,7 +128,15 @@ describe.each(['hickory-gap', 'lauterkar-hut'])('%s in a language that the progr
 
     mkdirSync(templates);
     bring(templates);
-    const { status, err } = build('--templates', templates, '--out', out, '--test-sheet');
+    // An older revision, so that the list of changes is there to be read.
+    const old = join(folder, 'old.yaml');
+    const before = plan
+      .replace(/revision: \d+/, 'revision: 1')
+      .replace('output: 146.940', 'output: 146.715')
+      .replace('output: 145.6875', 'output: 145.7000')
+      .replace('at: "18:30"', 'at: "17:30"');
+    writeFileSync(old, before);
+    const { status, err } = build('--templates', templates, '--out', out, '--test-sheet', '--since', old);
     expect(status, err).toBe(0);
     expect(err).not.toContain('printed in English');
 

@@ -1,4 +1,4 @@
-import { existsSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { demo, emptyFolder, readback } from './readback.ts';
@@ -35,4 +35,17 @@ test('cards with a code on the back are built, on each size that has room for it
     expect(status).toBe(0);
     expect(existsSync(join(folder, 'out', 'cards.pdf'))).toBe(true);
   }
+});
+
+test('an older revision to compare with is read as a plan, and said where it is not older', () => {
+  const folder = emptyFolder();
+  const plan = readback(['new', '-']).out;
+  writeFileSync(join(folder, 'plan.yaml'), plan.replace('revision: 1', 'revision: 2'));
+  writeFileSync(join(folder, 'old.yaml'), plan);
+  const built = readback(['build', 'plan.yaml', '--since', 'old.yaml'], { cwd: folder });
+  expect(built.status, built.err).toBe(0);
+  expect(readFileSync(join(folder, 'out/plan/booklet.html'), 'utf8')).toContain('Changes since revision 1');
+  const same = readback(['build', 'plan.yaml', '--since', 'plan.yaml'], { cwd: folder });
+  expect(same.err).toContain('plan.yaml is revision 2, and not older than the plan, which is revision 2.');
+  expect(readback(['build', 'plan.yaml', '--since', 'none.yaml'], { cwd: folder }).status).toBe(2);
 });

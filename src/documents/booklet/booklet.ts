@@ -2,6 +2,7 @@
  * The booklet: the whole plan and all that follows from it, for the shelf and the desk. A section without data
  * is an empty list or null, and the template leaves it out.
  */
+import type { Revision } from '../../audit/compare-revisions.ts';
 import type { Departure } from '../../checks/acceptance.ts';
 import type { Consequences } from '../../consequences/consequences.ts';
 import type { RadioPath } from '../../consequences/paths.ts';
@@ -16,6 +17,7 @@ import type { Scene } from '../print/content.ts';
 import type { Words } from '../words.ts';
 import { isEnglish } from '../words-file.ts';
 import { bandChart } from './band-chart.ts';
+import { type ChangeList, changeList } from './change-list.ts';
 import { dayStrip } from './day-strip.ts';
 import { type ExposureTable, exposureTable } from './exposure-table.ts';
 import { netDiagram } from './net-diagram.ts';
@@ -77,6 +79,8 @@ export interface BookletData {
     readonly line: number;
     readonly suggestion: string;
   }[];
+  /** Since the older revision that was asked for; null where none was. */
+  readonly changes: ChangeList | null;
   /** In which the findings are written; empty where it is that of the booklet. */
   readonly findingsLanguage: string;
   readonly departures: readonly {
@@ -99,6 +103,8 @@ export interface BookletSubject {
   readonly findings: readonly Finding[];
   readonly departures: readonly Departure[];
   readonly paths?: readonly RadioPath[];
+  /** The revision whose cards the group holds until now: what changed since stands in the booklet. */
+  readonly since?: Revision;
 }
 
 /** Rows of a form: a page holds them, and the hand has room. */
@@ -185,6 +191,7 @@ export async function gatherBooklet(
       line: place.line,
       suggestion: suggestion ?? '',
     })),
+    changes: subject.since === undefined ? null : changeList(subject.since, subject, words),
     findingsLanguage: isEnglish(words.language) ? '' : 'en',
     departures: subject.departures.map(({ finding, acceptance }) => ({
       rule: finding.rule,
