@@ -92,6 +92,7 @@ export interface BookletData {
   readonly rollCalls: readonly RollCall[];
   /** As many as a form has rows to write on. */
   readonly lines: readonly number[];
+  /** Words written when each row of the message form is full. */
   readonly messageRows: readonly number[];
 }
 
@@ -111,6 +112,7 @@ export interface BookletSubject {
 const formRows = 21;
 /** Of five words each: a message of fifty is as long as voice carries well (common practice). */
 const messageRows = 10;
+const wordsInARow = 5;
 /** What a page of either paper has for a picture with its heading and caption. */
 const tallestMm = 220;
 /** Turns are listed for so many days from the day on which the plan takes effect. */
@@ -201,7 +203,7 @@ export async function gatherBooklet(
     })),
     rollCalls: rollCalls(plan, law, consequences, words),
     lines: rows(formRows),
-    messageRows: rows(messageRows),
+    messageRows: rows(messageRows).map((row) => row * wordsInARow),
   };
   return { data, figures };
 }

@@ -59,6 +59,7 @@ tr{break-inside:avoid}
 .rows tr{border-bottom:1px solid #000}
 .all th,.all td{border:1px solid #000}
 .full{width:100%}
+.plain{font-weight:normal}
 .end,.decimal{text-align:end}
 .center{text-align:center}
 .small{font-size:.9em}
@@ -208,7 +209,7 @@ function cellHtml(cell: Cell, align: string, scope: 'col' | 'row', page: Page): 
   const spans = `${cell.span > 1 ? ` colspan="${cell.span}"` : ''}${cell.rows > 1 ? ` rowspan="${cell.rows}"` : ''}`;
   const group =
     scope === 'col' && cell.span > 1 ? 'colgroup' : scope === 'row' && cell.rows > 1 ? 'rowgroup' : scope;
-  return `<${name}${cell.heading ? ` scope="${group}"` : ''}${spans}${langOf(cell)}${classes([align === 'start' ? '' : align])}>${inline(cell.text, page)}</${name}>`;
+  return `<${name}${cell.heading ? ` scope="${group}"` : ''}${spans}${langOf(cell)}${classes([align === 'start' ? '' : align, cell.plain === true ? 'plain' : ''])}>${inline(cell.text, page)}</${name}>`;
 }
 
 function inline(list: readonly Inline[], page: Page): string {

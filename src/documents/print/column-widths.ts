@@ -8,6 +8,11 @@ import { pointsPerMm, type Setting } from './slab.ts';
 import { widthsOf } from './wrap.ts';
 
 /** A cell with the column and row it begins in. */
+/** Whether all words of a cell are set in strong type. */
+export function isStrong({ heading, plain }: Cell): boolean {
+  return heading && plain !== true;
+}
+
 export interface Placed {
   readonly cell: Cell;
   readonly column: number;
@@ -49,7 +54,7 @@ export function columnWidths(
   );
   for (const { cell, column } of cells) {
     if (cell.span > 1) continue;
-    const need = widthsOf(cell.text, sizePt, setting, cell.heading);
+    const need = widthsOf(cell.text, sizePt, setting, isStrong(cell));
     natural[column] = Math.max(natural[column] ?? 0, need.natural + 2 * padX);
     least[column] = Math.max(least[column] ?? 0, need.least + 2 * padX);
   }
@@ -71,7 +76,7 @@ export function columnWidths(
     cells,
     natural,
     padX,
-    (cell) => widthsOf(cell.text, sizePt, setting, cell.heading).natural,
+    (cell) => widthsOf(cell.text, sizePt, setting, isStrong(cell)).natural,
     widthPt,
   );
   widen(
@@ -79,7 +84,7 @@ export function columnWidths(
     cells,
     least,
     padX,
-    (cell) => widthsOf(cell.text, sizePt, setting, cell.heading).least,
+    (cell) => widthsOf(cell.text, sizePt, setting, isStrong(cell)).least,
     Number.POSITIVE_INFINITY,
   );
   const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

@@ -79,6 +79,8 @@ export interface Cell {
   readonly rows: number;
   /** True if the cell names its row or column. */
   readonly heading: boolean;
+  /** A heading that is set like other words, where bold means something else. */
+  readonly plain?: true;
   readonly align?: Align;
 }
 
@@ -100,6 +102,8 @@ export interface Table {
   /** Lines between all cells, between rows only, or none. */
   readonly lines: 'all' | 'rows' | 'none';
   readonly size: TextSize;
+  /** A list of contents, which is a table to the eye alone. */
+  readonly contents?: true;
 }
 
 /** A drawing in its own coordinates: x to the right, y down, in millimetres at full size. Black, white and greys only. */

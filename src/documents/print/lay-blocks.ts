@@ -54,6 +54,8 @@ function layBlock(block: Block, widthPt: number, setting: Setting, parent: numbe
       return [gap(between * (block.level < 3 ? 2.2 : 1.5)), ...noted, gap(between * 0.5, false)];
     }
     case 'paragraph': {
+      // Whoever hears the page read is not told of a paragraph that says nothing.
+      if (block.text.length === 0) return [];
       const node = addNode(setting, 'P', parent, inLanguage(block));
       const lines = layText(block.text, widthPt, sizeOf(block.size, setting), setting, {
         node,
@@ -127,6 +129,7 @@ function contentsTable(entries: Extract<Block, { kind: 'contents' }>['entries'])
     })),
     lines: 'none',
     size: 'normal',
+    contents: true,
   };
 }
 

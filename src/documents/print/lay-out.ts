@@ -9,7 +9,7 @@ import { type Imposition, impose } from './impose.ts';
 import { layBlocks } from './lay-blocks.ts';
 import { layText } from './lay-text.ts';
 import type { Measure } from './measure.ts';
-import { type Item, type LaidOut, moved, type Page } from './page.ts';
+import { type Item, type LaidOut, moved, type Page, type Running } from './page.ts';
 import { addNode, type Notes, newNotes, pointsPerMm, type Setting } from './slab.ts';
 
 /** A4: ISO 216. Letter: 8.5 by 11 inches, ANSI/ASME Y14.1. In points. */
@@ -100,7 +100,7 @@ function layOutOnce(
 
   const pages = filled.map((standing, index): Page => {
     const items: Item[] = [];
-    const running = (inline: readonly Inline[], y: number): void => {
+    const running = (inline: readonly Inline[], y: number, kind: Running): void => {
       const numbered = inline.map(
         (item): Inline =>
           item.kind === 'page' || item.kind === 'pages'
@@ -114,10 +114,13 @@ function layOutOnce(
             : item,
       );
       const [line] = layText(numbered, widthPt, runningPt, setting, { what: 'the running line' });
-      for (const item of line?.items ?? []) items.push(moved(item, marginPt, y));
+      for (const item of line?.items ?? []) {
+        const placed = moved(item, marginPt, y);
+        items.push(placed.kind === 'group' ? placed : { ...placed, running: kind });
+      }
     };
     if (content.head.length > 0) {
-      running(content.head, marginPt - runningPt * 1.1);
+      running(content.head, marginPt - runningPt * 1.1, 'Header');
       items.push({
         kind: 'line',
         points: [
@@ -125,11 +128,12 @@ function layOutOnce(
           [paper.widthPt - marginPt, marginPt + runningPt * 0.35],
         ],
         widthPt: 0.3,
+        running: 'Header',
       });
     }
     for (const { slab, y } of standing)
       for (const item of slab.items) items.push(moved(item, marginPt, top + y));
-    if (content.foot.length > 0) running(content.foot, bottom + runningPt * 0.6);
+    if (content.foot.length > 0) running(content.foot, bottom + runningPt * 0.6, 'Footer');
     return { ...paper, items };
   });
   const refers =

@@ -1,5 +1,13 @@
 /** A table: the widths of its columns, then each row as a slab that carries the head along. */
-import { columnWidths, decimalPoints, name, type Placed, placeCells, pointOf } from './column-widths.ts';
+import {
+  columnWidths,
+  decimalPoints,
+  isStrong,
+  name,
+  type Placed,
+  placeCells,
+  pointOf,
+} from './column-widths.ts';
 import type { Align, Row, Table } from './content.ts';
 import { layText, placeLine, sizeOf, stack } from './lay-text.ts';
 import { type Item, moved } from './page.ts';
@@ -10,7 +18,7 @@ export function layTable(table: Table, widthPt: number, setting: Setting, parent
   const sizePt = sizeOf(table.size, setting);
   const padX = setting.cellPadEm * sizePt;
   const padY = table.lines === 'none' ? 0 : setting.gapEm * 0.25 * sizePt;
-  const node = addNode(setting, 'Table', parent);
+  const node = addNode(setting, table.contents ? 'TOC' : 'Table', parent);
   const caption =
     table.caption.length === 0
       ? []
@@ -25,7 +33,7 @@ export function layTable(table: Table, widthPt: number, setting: Setting, parent
   const points = decimalPoints(table, body, sizePt, setting);
   const grid: Grid = { table, widths, points, sizePt, padX, padY, setting };
   const part = (role: 'THead' | 'TBody', rows: readonly Row[], cells: readonly Placed[]): Slab[] =>
-    rows.length === 0 ? [] : layRows(grid, rows, cells, addNode(setting, role, node));
+    rows.length === 0 ? [] : layRows(grid, rows, cells, table.contents ? node : addNode(setting, role, node));
   const headSlabs = part('THead', table.head, head).map((slab): Slab => ({ ...slab, breakBelow: false }));
   const bodySlabs = part('TBody', table.body, body);
   // Set again on the next page the head is furniture: whoever hears the page read has heard it already.
@@ -85,13 +93,14 @@ function layRows(grid: Grid, rows: readonly Row[], cells: readonly Placed[], par
   for (const placed of cells) byRow[placed.row]?.push(placed);
 
   const laid = rows.map((_, row) => {
-    const rowNode = addNode(setting, 'TR', parent);
+    const rowNode = addNode(setting, table.contents ? 'TOCI' : 'TR', parent);
     return (byRow[row] ?? []).map((placed) => {
       const { cell, column } = placed;
       const left = lefts[column] ?? 0;
       const inner = (lefts[column + cell.span] ?? whole) - left - 2 * padX;
       const isHead = table.head === rows;
-      const node = addNode(setting, cell.heading ? 'TH' : 'TD', rowNode, {
+      const role = cell.heading ? 'TH' : 'TD';
+      const node = addNode(setting, table.contents ? 'P' : role, rowNode, {
         ...inLanguage(cell),
         ...(cell.heading ? { scope: isHead ? ('Column' as const) : ('Row' as const) } : {}),
         ...(cell.span > 1 ? { colSpan: cell.span } : {}),
@@ -171,7 +180,7 @@ function layCell(grid: Grid, { cell, column }: Placed, inner: number, node: numb
   return layText(cell.text, inner, sizePt, setting, {
     node,
     align,
-    strong: cell.heading,
+    strong: isStrong(cell),
     what: `a cell of the table ${name(table)},`,
   });
 }

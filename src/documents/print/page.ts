@@ -5,9 +5,14 @@
 import type { Flip } from './content.ts';
 import type { FontName } from './fonts.ts';
 
+/** What stands at the head or foot of every page (ISO 32000-1, table 330). */
+export type Running = 'Header' | 'Footer';
+
 interface Tagged {
   /** Which part of the structure the item belongs to; without one it is an artifact: a rule, a crop mark, a running head. */
   readonly node?: number;
+  /** Of an artifact. */
+  readonly running?: Running;
 }
 
 export interface TextItem extends Tagged {
@@ -96,6 +101,8 @@ export type Role =
   | 'LI'
   | 'Lbl'
   | 'LBody'
+  | 'TOC'
+  | 'TOCI'
   | 'Table'
   | 'THead'
   | 'TBody'

@@ -2,7 +2,8 @@
  * Pages → PDF. Walks the items and draws them where they stand; it never measures, wraps or decides.
  *
  * The file is tagged (ISO 32000-1:2008, 14.7 and 14.8) and carries the marks of PDF/UA-1 (ISO 14289-1) and
- * PDF/A-2a (ISO 19005-2); whether a file earns them a validator must say. Only embedded fonts are used. The
+ * PDF/A-2a (ISO 19005-2). What a machine can check of the two is checked on every document by other programs
+ * (`test/documents/pdf`); no validator of PDF/UA or PDF/A-2 was at hand. Only embedded fonts are used. The
  * same pages and the same date give the same bytes.
  *
  * Text operators are written here rather than through pdfkit's `text()`, which measures each text again:
@@ -17,6 +18,7 @@ import type {
   LaidOut,
   LineItem,
   PolygonItem,
+  Running,
   StructureNode,
   TextItem,
 } from './page.ts';
@@ -46,7 +48,11 @@ interface StructureElement {
 /** The parts of pdfkit 0.20.2 that its types do not show. */
 interface Inside {
   readonly _font: EmbeddedFont;
-  readonly page: { readonly height: number; readonly fonts: { [id: string]: unknown } };
+  readonly page: {
+    readonly height: number;
+    readonly fonts: { [id: string]: unknown };
+    readonly markings: { readonly tag: string }[];
+  };
   readonly outline: OutlineItem;
   readonly info: { Title?: string; Subject?: string; Author?: string };
   readonly _root: {
@@ -57,6 +63,7 @@ interface Inside {
   font(source: FontSource): void;
   struct(role: string, options: { readonly alt?: string; readonly lang?: string }): StructureElement;
   addStructure(element: StructureElement): void;
+  getStructParentTree(): { limits: boolean };
   markStructureContent(role: string): unknown;
   markContent(tag: string, options: { readonly type: string }): void;
   endMarkedContent(): void;
@@ -64,6 +71,8 @@ interface Inside {
 }
 
 interface OutlineItem {
+  readonly children: readonly OutlineItem[];
+  readonly outlineData: { Count?: number };
   addItem(title: string): OutlineItem;
 }
 
@@ -76,7 +85,7 @@ interface Painter {
   /** Texts already turned into glyphs. */
   readonly shown: Map<string, string>;
   /** What the text being drawn belongs to: a part of the structure, an artifact, or nothing yet. */
-  open: number | 'artifact' | undefined;
+  open: number | 'artifact' | Running | undefined;
 }
 
 export async function paint(laid: LaidOut, options: PaintOptions): Promise<Uint8Array> {
@@ -135,8 +144,21 @@ export async function paint(laid: LaidOut, options: PaintOptions): Promise<Uint8
   // Parts without anything drawn, such as empty cells, still belong to their row.
   elementOf(painter, laid.structure.length - 1);
   root.end();
+  countOutline(inside.outline, 2);
   document.end();
   return joined(chunks);
+}
+
+/**
+ * Counts what each entry of the outline holds, as tables 152 and 153 of ISO 32000-1 ask: the entries to be seen when it
+ * is open, negative where it is closed. Those of the first `open` levels are open, the whole being the first.
+ *
+ * @returns how many entries are seen below
+ */
+function countOutline(item: OutlineItem, open: number): number {
+  const seen = item.children.reduce((sum, child) => sum + 1 + countOutline(child, open - 1), 0);
+  if (item.children.length > 0) item.outlineData.Count = open > 0 ? seen : -seen;
+  return open > 0 ? seen : 0;
 }
 
 function joined(chunks: readonly Uint8Array[]): Uint8Array {
@@ -149,12 +171,27 @@ function joined(chunks: readonly Uint8Array[]): Uint8Array {
   return whole;
 }
 
+/** PDF/A asks that a property from outside XMP is described in the file (ISO 19005-2, 6.6.2.3.3): here that of PDF/UA. */
+const describedUa =
+  '<rdf:Description rdf:about="" xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/" xmlns:pdfaSchema="http://www.aiim.org/pdfa/ns/schema#" xmlns:pdfaProperty="http://www.aiim.org/pdfa/ns/property#">' +
+  '<pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType="Resource">' +
+  '<pdfaSchema:schema>PDF/UA identification schema</pdfaSchema:schema>' +
+  '<pdfaSchema:namespaceURI>http://www.aiim.org/pdfua/ns/id/</pdfaSchema:namespaceURI>' +
+  '<pdfaSchema:prefix>pdfuaid</pdfaSchema:prefix>' +
+  '<pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType="Resource">' +
+  '<pdfaProperty:name>part</pdfaProperty:name><pdfaProperty:valueType>Integer</pdfaProperty:valueType>' +
+  '<pdfaProperty:category>internal</pdfaProperty:category>' +
+  '<pdfaProperty:description>Which part of ISO 14289 the file follows</pdfaProperty:description>' +
+  '</rdf:li></rdf:Seq></pdfaSchema:property></rdf:li></rdf:Bag></pdfaExtension:schemas></rdf:Description>';
+
 function setUp(document: Inside, laid: LaidOut): void {
   const preferences = document._root.data.ViewerPreferences.data;
   // Asks viewers not to shrink the sheet (ISO 32000-1, table 150); some do all the same, hence the ruler on it.
   preferences['PrintScaling'] = 'None';
   if (laid.flip !== undefined)
     preferences['Duplex'] = laid.flip === 'long-edge' ? 'DuplexFlipLongEdge' : 'DuplexFlipShortEdge';
+  // A tree of a single node has none (ISO 32000-1, table 37).
+  document.getStructParentTree().limits = false;
   const addInfo = document._addInfo.bind(document);
   // pdfkit puts title and subject into the XML metadata as they are; the plain ones have been written by then.
   document._addInfo = () => {
@@ -163,6 +200,7 @@ function setUp(document: Inside, laid: LaidOut): void {
       if (plain !== undefined)
         document.info[key] = plain.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
     }
+    document.appendXML(describedUa);
     document.appendXML(
       '<rdf:Description xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/" rdf:about=""><pdfuaid:part>1</pdfuaid:part></rdf:Description>',
     );
@@ -209,12 +247,16 @@ function close(painter: Painter): void {
   painter.open = undefined;
 }
 
-function belongTo(painter: Painter, node: number | undefined): void {
-  const wanted = node ?? 'artifact';
+function belongTo(painter: Painter, { node, running }: Exclude<Item, GroupItem>): void {
+  const wanted = node ?? running ?? 'artifact';
   if (painter.open === wanted) return;
   close(painter);
   if (wanted === 'artifact') painter.document.markContent('Artifact', { type: 'Layout' });
-  else {
+  else if (wanted === 'Header' || wanted === 'Footer') {
+    // pdfkit leaves the subtype out, without which nobody knows which of the two it is (ISO 14289-1, 7.8).
+    painter.document.page.markings.push({ tag: 'Artifact' });
+    painter.document.addContent(`/Artifact <</Type /Pagination /Subtype /${wanted}>> BDC`);
+  } else {
     const element = elementOf(painter, wanted);
     element.add(painter.document.markStructureContent(painter.structure[wanted]?.role ?? 'P'));
   }
@@ -226,7 +268,7 @@ function drawItem(painter: Painter, item: Item): void {
     drawGroup(painter, item);
     return;
   }
-  belongTo(painter, item.node);
+  belongTo(painter, item);
   switch (item.kind) {
     case 'text':
       drawText(painter, item);

@@ -12,7 +12,6 @@ import {
   positive,
   sizes,
   whole,
-  yes,
 } from './read-element.ts';
 import { readInline, text } from './read-inline.ts';
 
@@ -39,10 +38,10 @@ export function readTable(element: Element): Table {
   if (columns.length === 0)
     throw refuseMarkup(element.at, '<table> begins with one <column/> for each column.');
   checkGrid(element, [head, body], columns.length);
-  const caption = element.attributes.get('caption');
+  const caption = element.attributes.get('caption') ?? '';
   return {
     kind: 'table',
-    caption: caption === undefined ? [] : [text(caption, { strong: false, code: false, whole: false })],
+    caption: caption === '' ? [] : [text(caption, { strong: false, code: false, whole: false })],
     columns,
     head,
     body,
@@ -55,13 +54,15 @@ function readRow(row: Element, isHead: boolean): Row {
   allow(row, ['mm', 'air']);
   const cells = elementsOf(row, ['cell']).map((cell): Cell => {
     allow(cell, ['span', 'rows', 'heading', 'align', 'language']);
+    const heading = choice(cell, 'heading', ['yes', 'plain', 'no'] as const, 'no');
     const align = cell.attributes.has('align') ? choice(cell, 'align', aligns) : undefined;
     return {
       ...languageOf(cell),
       text: readInline(cell),
       span: whole(cell, 'span'),
       rows: whole(cell, 'rows'),
-      heading: isHead || yes(cell, 'heading'),
+      heading: isHead || heading !== 'no',
+      ...(heading === 'plain' && { plain: true as const }),
       ...(align === undefined ? {} : { align }),
     };
   });
