@@ -52,7 +52,11 @@ export async function readPress(
     await refuseStrangers(folder, new Set(templates.keys()));
     const theirs = await lay(folder, language);
     const within = join(folder, language);
-    const more = (await isFolder(within)) ? await lay(within, language) : 0;
+    let more = 0;
+    if (await isFolder(within)) {
+      await refuseStrangers(within, new Set(templates.keys()));
+      more = await lay(within, language);
+    }
     if (theirs + more === 0)
       throw new Refusal(
         `${folder} holds no .hbs files and no word list.`,

@@ -168,7 +168,7 @@ export function gatherGeneralCard(
       ? [card, card]
       : Array.from({ length: parts }, (_, part) => ({
           ...card,
-          id: `general ${part + 1}`,
+          id: `${words.guestCard} ${part + 1}`,
           channels: inGroups(card.channels.slice(part * mostGuestChannels, (part + 1) * mostGuestChannels)),
         }));
   return { ...sheet, cards };

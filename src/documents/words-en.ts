@@ -66,7 +66,7 @@ export const englishList = {
   'tone-back': 'tone back {tone}',
   verdict: { solid: 'solid', likely: 'likely', doubtful: 'doubtful', no: 'no' },
   severity: { error: 'error', warning: 'warning', note: 'note' },
-  standing: { 'off the air': 'off the air', 'cut off': 'cut off' },
+  standing: { 'off-the-air': 'off the air', 'cut-off': 'cut off' },
   thing: {
     place: 'place',
     asset: 'asset',
@@ -160,7 +160,7 @@ export const englishList = {
       transmit: 'transmit',
       offset: 'offset',
       tone: 'tone',
-      'receive tone': 'tone back',
+      'receive-tone': 'tone back',
       width: 'width',
       mode: 'mode',
       power: 'power',

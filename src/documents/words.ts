@@ -163,7 +163,10 @@ export function wordsFrom(list: WordList, missing: ReadonlySet<string> = new Set
     toneBack: (tone) => fill(list['tone-back'], { tone }),
     verdict: list.verdict,
     severity: list.severity,
-    standing: list.standing,
+    standing: {
+      'off the air': list.standing['off-the-air'],
+      'cut off': list.standing['cut-off'],
+    },
     thing: list.thing,
     atOnce: list['at-once'],
     after: (span) => fill(list.after, { span }),

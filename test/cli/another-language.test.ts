@@ -174,6 +174,21 @@ test('what a language lacks is printed in English, and said', () => {
   expect(built.err).toMatch(/^Without qaa, and printed in English: _card-foot\.hbs, .* and \d+ more\.$/m);
 });
 
+test('a folder may hold several languages, each in a folder of its code', async () => {
+  const folder = emptyFolder();
+  mkdirSync(join(folder, 'de'));
+  writeFileSync(join(folder, 'de', 'words.yaml'), 'language: de\ncalls: { other: "{count} Rufe" }\n');
+  const [german, out] = [join(projectRoot, 'plans/lauterkar-hut.yaml'), join(folder, 'out')];
+  expect(readback(['build', german, '--templates', folder, '--out', out]).status).toBe(0);
+  const pdf = await getDocumentProxy(new Uint8Array(readFileSync(join(out, 'cards.pdf'))));
+  const { text } = await extractText(pdf, { mergePages: true });
+  expect(text).toContain('3 Rufe');
+  expect(text).toContain('Plankennung');
+  writeFileSync(join(folder, 'de', 'karten.hbs'), '');
+  const strange = readback(['build', german, '--templates', folder, '--out', out]);
+  expect(strange.err).toContain('karten.hbs has the name of no template.');
+});
+
 test('a mistake in a word list is shown at its line, and nothing is written', () => {
   const folder = emptyFolder();
   writeFileSync(

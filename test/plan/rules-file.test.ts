@@ -291,3 +291,16 @@ test.each([
   expect(rules).toBeUndefined();
   expect(findings[0]?.message).toMatch(message);
 });
+
+test('a rules file says in which language its caution and its duties are, by a code that there can be', () => {
+  const inGerman = freedonia.replace(
+    /^caution: .*$/m,
+    'caution: Regeln eines Landes, das es nicht gibt.\nlanguage: de-AT',
+  );
+  const { rules } = rulesFile(inGerman, 'freedonia.yaml');
+  expect(rules).toMatchObject({ country: { language: 'de-AT' } });
+  const { findings } = rulesFile(inGerman.replace('de-AT', 'Deutsch'), 'freedonia.yaml');
+  expect(findings[0]?.message).toBe(
+    'Expected the code of a language, such as en, de or es; found `Deutsch`.',
+  );
+});

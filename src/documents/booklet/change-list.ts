@@ -117,5 +117,5 @@ function nameOf(field: string, { change }: Words): string {
   if (field.startsWith('rung ')) return change.field.rungs;
   if (field.endsWith(' licence')) return change.field.licences;
   if (field === 'roams') return change.field.places;
-  return names[field] ?? field;
+  return names[field.replaceAll(' ', '-')] ?? field;
 }
