@@ -43,12 +43,21 @@ export interface ChangeWorksheet extends ChangeHead {
   readonly count: number;
 }
 
+interface NamedFrequency {
+  readonly name: string;
+  readonly receive: string;
+}
+
 export interface ChangeCard extends ChangeHead {
   readonly card: CardSize;
   readonly flip: Plan['cards']['flip'];
   readonly flipWords: string;
   /** Slots that lead elsewhere than on the old card. */
-  readonly moved: readonly { readonly slot: number; readonly was: string; readonly is: string }[];
+  readonly moved: readonly {
+    readonly slot: number;
+    readonly was: NamedFrequency;
+    readonly is: NamedFrequency;
+  }[];
   readonly gone: readonly { readonly slot: number; readonly name: string }[];
   /** Channels to enter again or anew, as a card shows them. */
   readonly channels: readonly {
@@ -151,9 +160,12 @@ export function changeCard(
   };
 }
 
-function shown({ plan, consequences }: Revision, slot: number): string {
+function shown({ plan, consequences }: Revision, slot: number): NamedFrequency {
   const on = consequences.channels.get(slot);
-  return `${plan.channels.get(slot)?.name ?? ''}${on === undefined ? '' : ` ${megahertz(on.receiveHz)}`}`;
+  return {
+    name: plan.channels.get(slot)?.name ?? '',
+    receive: on === undefined ? '' : megahertz(on.receiveHz),
+  };
 }
 
 /** The name, with its hour and its days where those are new; what else changed stands on the new card. */

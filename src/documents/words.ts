@@ -132,7 +132,7 @@ export function wordsFrom(list: WordList, missing: ReadonlySet<string> = new Set
   const quoted = (mine: string | undefined, theirs: string, country: Country): Said => {
     if (mine !== undefined) return own(mine);
     const written = country.language ?? 'en';
-    return { text: theirs, language: written === language ? '' : written };
+    return { text: theirs, language: mainPart(written) === mainPart(language) ? '' : written };
   };
   return {
     language,
@@ -233,6 +233,11 @@ export function wordsFrom(list: WordList, missing: ReadonlySet<string> = new Set
 }
 
 export const english: Words = wordsFrom(englishList);
+
+/** Of `de-CH` the language alone: who reads one of its kinds reads the others. */
+function mainPart(tag: string): string {
+  return tag.split('-')[0] ?? tag;
+}
 
 /** Names in braces are replaced by what they stand for. */
 export function fill(text: string, values: Readonly<Record<string, string | number>>): string {

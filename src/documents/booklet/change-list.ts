@@ -102,9 +102,11 @@ function wasAndIs(field: string, was: string, is: string, words: Words): string 
   });
 }
 
-/** What stands in place of a frequency where nobody transmits. */
+/** A value as documents show it: figures after the point in groups, and no figure broken over two lines. */
 function spoken(value: string, words: Words): string {
-  return value === 'listen only' ? words.listenOnly : value;
+  // What stands in place of a frequency where nobody transmits.
+  if (value === 'listen only') return words.listenOnly;
+  return value.replace(/^(\d+\.\d{3})(\d+)$/, '$1 $2').replace(/(\d) (\d)/g, '$1\u00a0$2');
 }
 
 /** What changed, each kind of it once: of several rungs or licences only that they did. */

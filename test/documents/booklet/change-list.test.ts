@@ -67,6 +67,12 @@ describe('the list of changes', async () => {
     );
   });
 
+  test('keeps a figure in one piece, in the groups in which it is read', async () => {
+    const fine = demoPlan.replace('simplex: 146.550', 'simplex: 146.5625');
+    const { channels } = changeList(await revision(demoPlan), await revision(fine), english);
+    expect(channels[0]?.what).toBe('receive 146.550 to 146.562\u00a05; transmit 146.550 to 146.562\u00a05');
+  });
+
   test('of a revision that changed nothing on paper says so', async () => {
     expect(changeList(now, now, english)).toMatchObject({ same: true, channels: [], radios: [], others: [] });
   });
