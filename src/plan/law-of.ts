@@ -94,8 +94,13 @@ export async function lawOf(
 /** Any two letters are one slip from those of some other country (`uk` from `us`), so only what is known for certain. */
 function codeMeant(written: string): string | undefined {
   const word = written.toLowerCase();
-  const also: Readonly<Record<string, string>> = { uk: 'gb', usa: 'us' };
-  return also[word] ?? countries.find(({ code, name }) => code === word || name.toLowerCase() === word)?.code;
+  const also = new Map([
+    ['uk', 'gb'],
+    ['usa', 'us'],
+  ]);
+  return (
+    also.get(word) ?? countries.find(({ code, name }) => code === word || name.toLowerCase() === word)?.code
+  );
 }
 
 function isFile(name: string): boolean {

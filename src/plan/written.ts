@@ -8,7 +8,7 @@
  */
 import * as z from 'zod';
 import { nearest } from '../findings/nearest.ts';
-import { formatFrequency } from '../radio/format-quantity.ts';
+import { formatFrequency, formatOffset, formatSpacing } from '../radio/format-quantity.ts';
 import { type Dimension, type QuantityOptions, readQuantity } from '../radio/quantity.ts';
 import { parseTone, type Tone } from '../radio/tone.ts';
 import { parsePosition } from '../reach/position.ts';
@@ -89,12 +89,17 @@ export const wholeNumber = (what: string, lowest: number, highest: number) =>
   );
 
 /** What other programs take for true and false is text to YAML 1.2. */
-const meantBoolean: Readonly<Record<string, boolean>> = { yes: true, on: true, no: false, off: false };
+const meantBoolean: ReadonlyMap<string, boolean> = new Map([
+  ['yes', true],
+  ['on', true],
+  ['no', false],
+  ['off', false],
+]);
 
 export const trueOrFalse = titled(
   z.boolean({
     error: ({ input }) => {
-      const meant = typeof input === 'string' ? meantBoolean[input.toLowerCase()] : undefined;
+      const meant = typeof input === 'string' ? meantBoolean.get(input.toLowerCase()) : undefined;
       return `true or false (other words are text to YAML)${meant === undefined ? '' : `\n${meant}`}`;
     },
   }),
@@ -126,35 +131,67 @@ export function oneOrMore<Item extends z.ZodType>(item: Item, what: string) {
   return titled(z.union([z.array(item), item.transform((value) => [value])], { error: what }), what);
 }
 
-/** A written quantity, such as `5 W`, in the unit that {@link readQuantity} gives for its dimension. */
+/**
+ * A written quantity, such as `5 W`, in the unit that {@link readQuantity} gives for its dimension. What is
+ * larger than `most`, or than anything met of its kind, is refused: everything later may reckon with it.
+ */
 export function quantity(
   dimension: Dimension,
   what: string,
   options: QuantityOptions & { most?: number } = {},
 ) {
+  const most = options.most ?? mostMet[dimension];
   return titled(z.union([z.string(), z.number()], { error: what }), what).transform(
     (written, context): number => {
       const reading = readQuantity(written, dimension, options);
       if (!reading.ok) return refuse(context, reading.message);
-      if (options.most !== undefined && Math.abs(reading.value) > options.most) {
-        return refuse(
-          context,
-          `Expected ${what}; \`${written}\` is beyond anything met.`,
-          dimension === 'frequency' ? readInHertz(written, options.most) : undefined,
-        );
-      }
-      return reading.value;
+      if (Math.abs(reading.value) <= most) return reading.value;
+      return refuse(
+        context,
+        `Expected ${what}; \`${written}\` is beyond anything met.`,
+        readInHertz(written, dimension, most),
+      );
     },
   );
 }
 
-/** Hertz written where megahertz are read: 162550000. */
-function readInHertz(written: string | number, most: number): string | undefined {
-  const reading = readQuantity(`${written} Hz`, 'frequency');
-  return reading.ok && reading.value <= most ? formatFrequency(reading.value) : undefined;
+/** Larger than anything a group writes, in the unit each dimension is read in; most are from common practice. */
+const mostMet: Readonly<Record<Dimension, number>> = {
+  // Where millimetre waves end (ITU Radio Regulations No. 2.1, band 11), above every allocation in use by voice.
+  frequency: 300e9,
+  frequencyOffset: 300e9,
+  // A channel of television is 8 MHz wide.
+  spacing: 10e6,
+  power: 1e6,
+  length: 20_000e3,
+  // A hundred years.
+  duration: 36_525 * 86_400,
+  // The largest dish there is has some 80 dBi at its shortest waves.
+  gain: 100,
+  // One hertz of thermal noise is -174 dBm; 200 dBm are more than any transmitter gives.
+  level: 200,
+  energy: 1e6,
+  current: 10e3,
+  voltage: 1e6,
+  loss: 1000,
+  ratio: 1000,
+};
+
+/** Hertz written where a larger unit is read: 162550000, or a width of 12500. */
+function readInHertz(written: string | number, dimension: Dimension, most: number): string | undefined {
+  const write = inUsualUnit[dimension];
+  if (write === undefined) return undefined;
+  const reading = readQuantity(`${written} Hz`, dimension);
+  return reading.ok && Math.abs(reading.value) <= most ? write(reading.value) : undefined;
 }
 
-export const frequency = quantity('frequency', 'a frequency in MHz, such as 146.940', { most: 300e9 });
+const inUsualUnit: Partial<Readonly<Record<Dimension, (value: number) => string>>> = {
+  frequency: formatFrequency,
+  frequencyOffset: formatOffset,
+  spacing: formatSpacing,
+};
+
+export const frequency = quantity('frequency', 'a frequency in MHz, such as 146.940');
 
 export const minutes = (what: string) => quantity('duration', what).transform((seconds) => seconds / 60);
 
@@ -170,6 +207,11 @@ export const hertzSpan = titled(
   const to = readQuantity(high, 'frequency');
   if (!from.ok || !to.ok || rest.length > 0)
     return refuse(context, `\`${written}\` is not a range in MHz, such as 144-148.`);
+  if (Math.max(from.value, to.value) > mostMet.frequency)
+    return refuse(
+      context,
+      `Expected a range in MHz, such as 144-148; \`${written}\` is beyond anything met.`,
+    );
   if (from.value > to.value)
     return refuse(context, `The range \`${written}\` runs backwards.`, `${high}-${low}`);
   return { fromHz: from.value, toHz: to.value };
@@ -199,7 +241,7 @@ export const tone = titled(
 });
 
 export const position = titled(
-  z.union([z.string(), z.number(), z.array(z.number())], {
+  z.union([z.string(), z.number(), z.array(z.number({ error: 'a number of degrees' }))], {
     error: 'a position: "36.6246, -84.2346", EM76vo or an MGRS reference',
   }),
   '"36.6246, -84.2346", EM76vo or an MGRS reference',
@@ -254,11 +296,13 @@ export const timeOfDay = titled(
   return { minute: hour * 60 + minute, utc: match[3] === 'Z' };
 });
 
-const isoDay: Readonly<Record<string, number>> = { mon: 1, tue: 2, wed: 3, thu: 4, fri: 5, sat: 6, sun: 7 };
+const isoDay: ReadonlyMap<string, number> = new Map(
+  ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'].map((day, index) => [day, index + 1] as const),
+);
 const everyDay = [1, 2, 3, 4, 5, 6, 7];
 
 export const days = titled(
-  z.union([z.string(), z.array(z.string())], {
+  z.union([z.string(), z.array(z.string({ error: 'a day of the week, such as mon' }))], {
     error: 'days: every day, weekdays, weekends, a list such as [mon, thu], or an RRULE',
   }),
   'every day, weekdays, weekends, a list such as [mon, thu], or an RRULE',
@@ -266,9 +310,9 @@ export const days = titled(
   if (Array.isArray(written)) {
     const isoDays: number[] = [];
     for (const word of written) {
-      const day = isoDay[word.toLowerCase().slice(0, 3)];
+      const day = isoDay.get(word.toLowerCase().slice(0, 3));
       if (day === undefined) {
-        return refuse(context, `\`${word}\` is not a day of the week.`, nearest(word, Object.keys(isoDay)));
+        return refuse(context, `\`${word}\` is not a day of the week.`, nearest(word, [...isoDay.keys()]));
       }
       if (!isoDays.includes(day)) isoDays.push(day);
     }
@@ -279,7 +323,7 @@ export const days = titled(
   if (text === 'every day' || text === 'daily') return { kind: 'weekdays', isoDays: everyDay };
   if (text === 'weekdays') return { kind: 'weekdays', isoDays: everyDay.slice(0, 5) };
   if (text === 'weekends') return { kind: 'weekdays', isoDays: everyDay.slice(5) };
-  const single = isoDay[text.toLowerCase()];
+  const single = isoDay.get(text.toLowerCase());
   if (single !== undefined) return { kind: 'weekdays', isoDays: [single] };
   const rule = text.replace(/^RRULE:/, '');
   const fault = faultInRecurrence(rule);
@@ -307,7 +351,7 @@ function faultInRecurrence(rule: string): string | undefined {
   const seen = new Set<string>();
   for (const part of rule.split(';')) {
     const [name = '', value = ''] = part.split('=');
-    const allowed = recurrenceParts[name];
+    const allowed = Object.hasOwn(recurrenceParts, name) ? recurrenceParts[name] : undefined;
     if (allowed === undefined) return `\`${name}\` is not a part of a recurrence rule that a plan can use.`;
     if (!allowed.test(value))
       return `\`${part}\` is not a valid part of a recurrence rule (RFC 5545, 3.3.10).`;

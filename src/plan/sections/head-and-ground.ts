@@ -37,7 +37,11 @@ export const header = keyed(
     rules: oneOrMore(
       line('a country code, such as us, or a rules file'),
       'a country code, such as us, or a list that begins with one',
-    ).describe("The country's rules, then files of local coordination that add to them."),
+    )
+      .refine((rules) => rules.length > 0, {
+        error: '`rules` is empty; it begins with the country whose rules hold, such as us.',
+      })
+      .describe("The country's rules, then files of local coordination that add to them."),
     coordinator: reference('the id of a member').describe('The member who keeps the plan.').optional(),
     record: line('a file name, such as radios.json')
       .describe('File of clean audits, beside the plan: which radio holds which revision.')
@@ -61,14 +65,26 @@ export const place = keyed(
   'a place: name, at, elevation, kind',
 );
 
+const profileNumber = (what: string, lowest: number, highest: number) =>
+  z.number({ error: what }).min(lowest, { error: what }).max(highest, { error: what });
+
 export const handProfile = keyed(
   {
     from: reference('the id of a place'),
     to: reference('the id of a place'),
     heights: z
-      .array(z.tuple([z.number(), z.number()], { error: 'a pair: distance in km, height in m' }), {
-        error: 'pairs of distance in km and height in m',
-      })
+      .array(
+        z.tuple(
+          [
+            profileNumber('a distance in km, from 0 to half the way round the earth', 0, 20_000),
+            profileNumber('a height in m, from -9000 to 9000', -9000, 9000),
+          ],
+          {
+            error: 'a pair: distance in km, height in m',
+          },
+        ),
+        { error: 'pairs of distance in km and height in m' },
+      )
       .describe('Pairs of distance in km and height in m, read off a map.'),
   },
   'a profile: from, to, heights',

@@ -137,7 +137,9 @@ export const member = keyed(
       .default([])
       .describe('Where else they must be reachable from.'),
     contact: z
-      .record(z.string(), line('a line of text'))
+      .record(z.string(), line('a line of text'), {
+        error: 'lines by what they are, such as { phone: "555-0142" }',
+      })
       .describe('Private: printed only where a template asks for it by name.')
       .default({}),
     'contact-shared': trueOrFalse
