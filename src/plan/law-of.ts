@@ -70,6 +70,10 @@ export async function lawOf(
   }
   const local: LocalRules[] = [];
   for (const [k, name] of others.entries()) {
+    if (plan.rules.indexOf(name) <= k) {
+      complain(k + 1, `\`${name}\` stands twice under \`rules\`; once is enough.`);
+      continue;
+    }
     if (!isFile(name)) {
       const message = (await countryByCode(name))
         ? `\`${name}\` is a second country; a plan has the rules of one, and after it files of local coordination.`

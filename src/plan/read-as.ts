@@ -176,7 +176,7 @@ function* issueFindings(
     const owner = path.length > 1 ? `\`${path.slice(0, -1).join('.')}\`` : `The ${kind.noun}`;
     yield languageFinding(
       'plan/missing-entry',
-      `${owner} has no \`${path.at(-1)}\`: ${expected}.`,
+      `${owner} has no \`${last}\`${saysNoMore(expected, last) ? '' : `: ${expected.replace(/\.$/, '')}`}.`,
       path,
       placeOf(path),
     );
@@ -189,6 +189,11 @@ function* issueFindings(
     placeOf(path),
     suggestion,
   );
+}
+
+/** "Has no `name`: a name" would say it twice. */
+function saysNoMore(expected: string, key: string): boolean {
+  return expected === `a ${key}` || expected === `an ${key}`;
 }
 
 function cutByComma(key: string): string {

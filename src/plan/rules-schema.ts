@@ -461,7 +461,9 @@ export const countryKeys = {
   code: reference('a code, such as us').describe('A short code of the country.'),
   name: line('the name of the country'),
   'as-of': date.describe('The day as of which the rules were read.'),
-  caution: line('a caution').describe('One line that every document prints.'),
+  caution: line('one line that every document prints, such as: A planning aid, not legal advice.').describe(
+    'One line that every document prints.',
+  ),
   language: languageTag
     .describe('In which the caution and the duties to identify are written; English if left out.')
     .optional(),

@@ -37,3 +37,16 @@ test.each([
     expect(findings[0]?.suggestion).toBe(meant);
   },
 );
+
+test.each([
+  ['[us, us]', '`us` stands twice under `rules`; once is enough.'],
+  [
+    '[us, ca]',
+    '`ca` is a second country; a plan has the rules of one, and after it files of local coordination.',
+  ],
+  ['[us, county]', '`county` is not a rules file; their names end in .yaml.'],
+])('after the country of %s come files of local coordination, each once', async (rules, message) => {
+  const { law, findings } = await lawFor(rules);
+  expect(law).toBeUndefined();
+  expect(findings).toMatchObject([{ rule: 'plan/unknown-rules', message, path: ['plan', 'rules', 1] }]);
+});

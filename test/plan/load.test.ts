@@ -44,6 +44,14 @@ describe('where a finding points', () => {
     });
   });
 
+  test('a missing name is not explained as a name', () => {
+    expect(
+      onlySaid(slip('name: Gap repeater', 'call: W4XGQ').replace('    call: w4xgp\n', '')),
+    ).toMatchObject({
+      message: '`repeaters.gap` has no `name`.',
+    });
+  });
+
   test('a missing section by the beginning of the file', () => {
     expect(onlySaid(everyKey.replace('readback: 1\n', ''))).toMatchObject({ at: 'readback' });
     expect(places(everyKey.replace('readback: 1\n', ''))).toEqual(['1:1']);

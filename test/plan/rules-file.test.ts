@@ -270,6 +270,13 @@ ${lines.map((line) => `  ${line}`).join('\n')}
     ]);
   });
 
+  test('says what a missing caution is', () => {
+    const [finding] = rulesFile(freedonia.replace(/^caution: .*\n/m, ''), 'f.yaml').findings;
+    expect(finding?.message).toBe(
+      'The rules file has no `caution`: one line that every document prints, such as: A planning aid, not legal advice.',
+    );
+  });
+
   test('a row whose source is remembered is remembered itself', () => {
     const { rules } = rulesFile(freedonia, 'f.yaml');
     if (rules?.scope !== 'country') throw new Error('no country');
