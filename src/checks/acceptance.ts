@@ -8,6 +8,8 @@ import type { Acceptance } from '../plan/model.ts';
 export interface Departure {
   readonly finding: Finding;
   readonly acceptance: Acceptance;
+  /** Position of the acceptance in the plan's list. */
+  readonly index: number;
 }
 
 export interface Sifted {
@@ -18,38 +20,50 @@ export interface Sifted {
   readonly idle: readonly IdleAcceptance[];
 }
 
-export interface IdleAcceptance {
-  /** Position in the plan's list. */
-  readonly index: number;
-  readonly why: 'matches nothing' | 'out of date' | 'law';
-}
+export type IdleAcceptance =
+  | {
+      /** Position in the plan's list. */
+      readonly index: number;
+      readonly why: 'matches nothing' | 'out of date' | 'law';
+    }
+  | {
+      readonly index: number;
+      readonly why: 'accepted already';
+      /** The entry that accepts the same. */
+      readonly by: number;
+    };
 
-/** @param today ISO date; an acceptance holds through its last day */
+/**
+ * Of several acceptances that cover a finding the narrowest holds, and of those the first.
+ * @param today ISO date; an acceptance holds through its last day
+ */
 export function sift(findings: readonly Finding[], accepted: readonly Acceptance[], today: string): Sifted {
   const stand: Finding[] = [];
   const departures: Departure[] = [];
-  const reasons = new Map<number, 'out of date' | 'law'>();
-  const used = new Set<number>();
+  const reasons = new Map<number, IdleAcceptance>();
+  const entries = accepted
+    .map((acceptance, index) => ({ acceptance, index }))
+    .sort((a, b) => b.acceptance.at.length - a.acceptance.at.length);
   for (const finding of findings) {
-    const index = accepted.findIndex(
-      (entry) => entry.rule === finding.rule && covers(entry.at, pathText(finding.path)),
+    const covering = entries.filter(
+      ({ acceptance: { rule, at } }) => rule === finding.rule && covers(at, pathText(finding.path)),
     );
-    const acceptance = accepted[index];
-    if (acceptance === undefined) {
+    const isLaw = finding.basis === 'law' && finding.severity === 'error';
+    const holding = isLaw ? [] : covering.filter(({ acceptance }) => acceptance.until >= today);
+    const [used, ...others] = holding;
+    for (const { index } of covering)
+      if (!holding.some((entry) => entry.index === index))
+        reasons.set(index, { index, why: isLaw ? 'law' : 'out of date' });
+    if (used === undefined) {
       stand.push(finding);
-    } else if (finding.basis === 'law' && finding.severity === 'error') {
-      reasons.set(index, 'law');
-      stand.push(finding);
-    } else if (acceptance.until < today) {
-      reasons.set(index, 'out of date');
-      stand.push(finding);
-    } else {
-      used.add(index);
-      departures.push({ finding, acceptance });
+      continue;
     }
+    departures.push({ finding, ...used });
+    for (const { index } of others) reasons.set(index, { index, why: 'accepted already', by: used.index });
   }
+  const active = new Set(departures.map(({ index }) => index));
   const idle = accepted.flatMap((_, index) =>
-    used.has(index) ? [] : [{ index, why: reasons.get(index) ?? ('matches nothing' as const) }],
+    active.has(index) ? [] : [reasons.get(index) ?? { index, why: 'matches nothing' as const }],
   );
   return { findings: stand, departures, idle };
 }

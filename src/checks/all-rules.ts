@@ -2,7 +2,9 @@
 import { acceptedLaw } from './accepted/law.ts';
 import { acceptedMatchesNothing } from './accepted/matches-nothing.ts';
 import { acceptedOutOfDate } from './accepted/out-of-date.ts';
+import { acceptedStandsTwice } from './accepted/stands-twice.ts';
 import { acceptedUnknownRule } from './accepted/unknown-rule.ts';
+import { acceptedWholeSection } from './accepted/whole-section.ts';
 import { assetCircularDependency } from './asset/circular-dependency.ts';
 import { assetDependsOnItself } from './asset/depends-on-itself.ts';
 import { assetUnused } from './asset/unused.ts';
@@ -164,7 +166,9 @@ export const allRules: readonly Rule[] = [
   acceptedLaw,
   acceptedMatchesNothing,
   acceptedOutOfDate,
+  acceptedStandsTwice,
   acceptedUnknownRule,
+  acceptedWholeSection,
   assetCircularDependency,
   assetDependsOnItself,
   assetUnused,

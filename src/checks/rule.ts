@@ -2,7 +2,7 @@
 import type { RadioPath } from '../consequences/paths.ts';
 import type { PlanInLaw } from '../consequences/plan-in-law.ts';
 import type { Basis, Observation, Severity, Source } from '../findings/finding.ts';
-import type { IdleAcceptance } from './acceptance.ts';
+import type { Departure, IdleAcceptance } from './acceptance.ts';
 
 /** A radio, by its kind and owner, and what its last clean audit found in it. */
 export interface HeldRevision {
@@ -20,6 +20,8 @@ export interface RuleContext extends PlanInLaw {
   readonly today: string;
   /** Acceptances that did nothing; known only once the other rules have run, and empty until then. */
   readonly idle: readonly IdleAcceptance[];
+  /** What was accepted, and by which entry; known and empty likewise. */
+  readonly departures: readonly Departure[];
   /** Every radio path of the plan, predicted; absent unless they were asked for and the plan has ground for them. */
   readonly paths?: readonly RadioPath[];
   /** Which radio was last found to hold which revision; empty where the plan names no record. */

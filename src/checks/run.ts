@@ -10,7 +10,7 @@ import { allRules } from './all-rules.ts';
 import type { Rule, RuleContext } from './rule.ts';
 
 export function runChecks(
-  plain: Omit<RuleContext, 'idle' | 'ruleIds'>,
+  plain: Omit<RuleContext, 'idle' | 'departures' | 'ruleIds'>,
   placeOf: LoadedPlan['placeOf'],
   rules: readonly Rule[] = allRules,
 ): Sifted {
@@ -20,17 +20,20 @@ export function runChecks(
   const found = (context: RuleContext): readonly Finding[] =>
     running.flatMap((rule) => [...rule.check(context)].map((seen) => toFinding(rule, seen, placeOf)));
   const sifted = sift(
-    found({ ...asked, idle: [] }).toSorted(compareFindings),
+    found({ ...asked, idle: [], departures: [] }).toSorted(compareFindings),
     asked.plan.accepted,
     asked.today,
   );
   // What a rule that did not run might have found cannot be said to match nothing.
   const resting = new Set(rules.filter((rule) => !running.includes(rule)).map(({ id }) => id));
   const idle = sifted.idle.filter(({ index }) => !resting.has(asked.plan.accepted[index]?.rule ?? ''));
-  if (idle.length === 0) return { ...sifted, idle };
+  if (asked.plan.accepted.length === 0) return { ...sifted, idle };
+  const { departures } = sifted;
   const aboutAcceptances = rules
     .filter((rule) => rule.id.startsWith('accepted/'))
-    .flatMap((rule) => [...rule.check({ ...asked, idle })].map((seen) => toFinding(rule, seen, placeOf)));
+    .flatMap((rule) =>
+      [...rule.check({ ...asked, idle, departures })].map((seen) => toFinding(rule, seen, placeOf)),
+    );
   return { ...sifted, idle, findings: [...sifted.findings, ...aboutAcceptances].toSorted(compareFindings) };
 }
 

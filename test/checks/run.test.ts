@@ -31,6 +31,72 @@ test('an acceptance covers what lies below its path, and nothing beside it', asy
   expect(rules).toEqual(expect.arrayContaining(['offset/unusual', 'accepted/matches-nothing']));
 });
 
+const accepting = (...entries: readonly string[]) =>
+  odd.replace(
+    /accepted:.*/s,
+    `accepted:\n${entries.map((entry) => `  - { rule: offset/unusual, ${entry} }\n`).join('')}`,
+  );
+
+async function saidOfAcceptances(piece: string) {
+  const { findings, whole } = await examine(examplePlan(piece), 'plan.yaml', exampleWorld);
+  return {
+    said: findings.map(({ rule, path, message }) => [rule, path.join('.'), message]),
+    reasons: whole?.departures.map(({ acceptance }) => acceptance.because),
+  };
+}
+
+test('of two acceptances of one finding the narrower holds, or the first, and the other is said to stand twice', async () => {
+  const [first, second] = [
+    'at: repeaters.gap, because: One, until: 2027-06-01',
+    'at: repeaters.gap, because: Two, until: 2027-03-01',
+  ];
+  expect(await saidOfAcceptances(accepting(first, second))).toEqual({
+    said: [
+      [
+        'accepted/stands-twice',
+        'accepted.1',
+        '`offset/unusual` at `repeaters.gap` stands twice; another entry accepts it until 2027-06-01.',
+      ],
+    ],
+    reasons: ['One'],
+  });
+  const wide = 'at: repeaters, because: Wide, until: 2028-01-01';
+  expect(await saidOfAcceptances(accepting(wide, first))).toEqual({
+    said: [
+      [
+        'accepted/stands-twice',
+        'accepted.0',
+        'What `offset/unusual` finds at `repeaters` is accepted already at `repeaters.gap`, until 2027-06-01.',
+      ],
+    ],
+    reasons: ['One'],
+  });
+});
+
+test('an acceptance that still holds is not hidden by one that ran out', async () => {
+  const { said, reasons } = await saidOfAcceptances(
+    accepting(
+      'at: repeaters.gap, because: Old, until: 2026-01-01',
+      'at: repeaters.gap, because: New, until: 2027-06-01',
+    ),
+  );
+  expect(reasons).toEqual(['New']);
+  expect(said.map(([rule, path]) => [rule, path])).toEqual([['accepted/out-of-date', 'accepted.0.until']]);
+});
+
+test('an acceptance of a whole section is told what it accepts, and what it would', async () => {
+  expect(await saidOfAcceptances(accepting('at: repeaters, because: Wide, until: 2027-06-01'))).toEqual({
+    said: [
+      [
+        'accepted/whole-section',
+        'accepted.0.at',
+        '`repeaters` accepts `offset/unusual` for repeaters.gap, and for every entry that comes later as well.',
+      ],
+    ],
+    reasons: ['Wide'],
+  });
+});
+
 test('an error of law stays, whatever is accepted', async () => {
   const { rules, departures } = await found(`
 channels:

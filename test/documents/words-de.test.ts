@@ -46,6 +46,7 @@ test('what a German booklet must quote in English is marked as English, on paper
     {
       finding: { ...finding, message: 'Offset is odd.' },
       acceptance: { rule: finding.rule, at: 'repeaters', because: 'So zugeteilt', until: '2027-01-01' },
+      index: 0,
     },
   ];
   const { files } = await documentSet({ ...subject, departures }, press('de'));

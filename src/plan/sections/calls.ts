@@ -118,7 +118,9 @@ export const trial = keyed(
 export const acceptance = keyed(
   {
     rule: line('a rule, such as offset/unusual'),
-    at: line('a path, such as repeaters.gap'),
+    at: line('a path, such as repeaters.gap').describe(
+      'The entry that was looked at, or one key of it; of a whole section it would take in entries to come.',
+    ),
     because: line('the reason'),
     until: date.describe('The last day it holds.'),
   },
