@@ -29,6 +29,7 @@ import type { ExitStatus } from './end-with.ts';
 import { type LoadedSubject, loadSubject } from './load-subject.ts';
 import { palette } from './palette.ts';
 import { replaceFile } from './replace-file.ts';
+import { takeStandardInput } from './standard-input.ts';
 import { columnsOf, displayWidth } from './terminal.ts';
 import { today } from './today.ts';
 
@@ -133,7 +134,7 @@ function memberOf({ members }: Plan, owner: string | undefined): string | undefi
 async function readTable(path: string): Promise<string> {
   if (path === '-') {
     const chunks: Buffer[] = [];
-    for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
+    for await (const chunk of takeStandardInput()) chunks.push(chunk as Buffer);
     return decode(Buffer.concat(chunks), 'standard input');
   }
   const bytes = await readFile(path).catch((error: NodeJS.ErrnoException) => {

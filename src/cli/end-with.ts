@@ -20,15 +20,18 @@ for (const stream of [process.stdout, process.stderr]) {
   });
 }
 
+/** A refusal and its remedy, as every command says them. */
+export function refusalText({ message, remedy }: Refusal): string {
+  return `readback: ${message}\n${remedy === undefined ? '' : `  ${remedy}\n`}`;
+}
+
 export async function endWith(work: Promise<ExitStatus>): Promise<void> {
   try {
     process.exitCode = await work;
   } catch (error) {
     process.exitCode = 2;
     if (error instanceof Refusal) {
-      process.stderr.write(
-        `readback: ${error.message}\n${error.remedy === undefined ? '' : `  ${error.remedy}\n`}`,
-      );
+      process.stderr.write(refusalText(error));
       return;
     }
     const what = error instanceof Error ? error.message : String(error);

@@ -41,20 +41,33 @@ program
   .command('check')
   .description('all findings, most serious first, each with its place in the file')
   .argument('<plan...>', 'plan files; - reads standard input')
-  .option('--json', 'findings as JSON')
+  .option('--json', 'findings as JSON; the same as --format json')
   .addOption(
     new Option('--format <format>', 'how to print')
       .choices(['text', 'json', 'sarif', 'github'])
-      .default('text'),
+      .default('text')
+      .conflicts('json'),
   )
   .option('--strict', 'exit with 1 on warnings as well')
-  .option('--quiet', 'errors only')
+  .option('--quiet', 'list errors only; the rest is counted')
   .option('--paths', 'predict the radio paths too, and say which ladders and places they fail')
   .option('--stdin-filename <name>', 'what to call standard input in findings', 'standard input')
   .addOption(today)
   .addHelpText(
     'after',
-    '\nExamples:\n  readback check plan.yaml\n  readback check --strict plans/*.yaml\n  readback check --json plan.yaml | less\n  cat plan.yaml | readback check -',
+    `
+Examples:
+  readback check plan.yaml
+  readback check --strict plans/*.yaml
+  readback check --json plan.yaml | less
+  cat plan.yaml | readback check -
+
+What the plan accepts is listed after the findings with its reason and its last
+day; in JSON under \`accepted\`, in SARIF as suppressed results. Where one of
+several plans cannot be read, the others are checked all the same.
+
+Exit status: 0 no errors (with --strict no warnings either); 1 findings; 2 a plan
+could not be read. --quiet changes what is listed and nothing else.`,
   )
   .action(async (plans: string[], options) =>
     endWith((await import('./check.ts')).check(plans, { ...options, ...program.opts() })),

@@ -3,6 +3,7 @@ import { open, realpath } from 'node:fs/promises';
 import { basename, dirname, resolve, sep } from 'node:path';
 import { Refusal } from '../findings/refusal.ts';
 import { decode, largestPlanBytes, tooLarge } from '../plan/decode.ts';
+import { takeStandardInput } from './standard-input.ts';
 
 export interface PlanFile {
   /** As findings show it. */
@@ -17,7 +18,9 @@ export interface PlanFile {
 /** @param path a file, or `-` for standard input, which findings then call `stdinName` */
 export async function readPlanFile(path: string, stdinName: string): Promise<PlanFile> {
   const bytes =
-    path === '-' ? await readAll(process.stdin, 'standard input', largestPlanBytes) : await readWhole(path);
+    path === '-'
+      ? await readAll(takeStandardInput(), 'standard input', largestPlanBytes)
+      : await readWhole(path);
   const name = path === '-' ? stdinName : path;
   const stem =
     basename(name)

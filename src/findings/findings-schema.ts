@@ -42,6 +42,28 @@ export const findingsSchema = {
           type: 'object',
           required: ['error', 'warning', 'note'],
           properties: { error: count, warning: count, note: count },
+          description: 'Of all findings; with --quiet more than are listed.',
+        },
+        accepted: {
+          type: 'array',
+          description: 'What the group has looked at and keeps; counted nowhere.',
+          items: {
+            allOf: [
+              { $ref: '#/definitions/finding' },
+              {
+                type: 'object',
+                required: ['because', 'until'],
+                properties: {
+                  because: { ...words, description: 'The reason of the group.' },
+                  until: { type: 'string', pattern: '^\\d{4}-\\d{2}-\\d{2}$', description: 'The last day.' },
+                },
+              },
+            ],
+          },
+        },
+        unread: {
+          ...words,
+          description: 'Only where the file could not be read at all: why. The exit status is then 2.',
         },
       },
     },

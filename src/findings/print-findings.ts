@@ -2,6 +2,7 @@
  * Findings as text for people: the message first, then where, the line itself with carets, and what to write
  * instead. Severity is always a word; colour only repeats it.
  */
+import type { AcceptedFinding } from './accepted-finding.ts';
 import { codeFrame } from './code-frame.ts';
 import { countFindings, countsText } from './count-findings.ts';
 import type { DisplayWidth } from './display-width.ts';
@@ -32,14 +33,26 @@ export interface PrintFindingsOptions {
   readonly width: number;
   readonly palette: Palette;
   readonly widthOf: DisplayWidth;
+  /** What the group keeps: listed after the findings, one entry for each acceptance. */
+  readonly accepted?: readonly AcceptedFinding[];
+  /** Lists errors only; the closing line still counts the rest. */
+  readonly quiet?: boolean;
 }
 
-/** All findings, most serious first, and a closing line that counts them. Ends with a newline. */
+/** All findings, most serious first, what is accepted, and a closing line that counts them. Ends with a newline. */
 export function printFindings(findings: readonly Finding[], options: PrintFindingsOptions): string {
-  const blocks = alike([...findings].sort(compareFindings)).map((group) => block(group, options).join('\n'));
+  const isListed = ({ severity }: Finding) => options.quiet !== true || severity === 'error';
+  const blocks = alike(findings.filter(isListed).sort(compareFindings)).map((group) =>
+    block(group, options).join('\n'),
+  );
+  const accepted = (options.accepted ?? []).filter(({ finding }) => isListed(finding));
+  if (accepted.length > 0) blocks.push(acceptedList(accepted, options).join('\n'));
   const counts = countFindings(findings);
   const worst = (['error', 'warning', 'note'] as const).find((severity) => counts[severity] > 0);
-  const closing = findings.length === 0 ? 'No findings.' : `${capitalised(countsText(counts))}.`;
+  const closing =
+    findings.length === 0
+      ? 'No findings.'
+      : `${capitalised(countsText(counts))}${findings.every(isListed) ? '' : '; errors only are listed'}.`;
   const painted = worst === undefined ? closing : options.palette[worst](closing);
   return `${[...blocks, painted].join('\n\n')}\n`;
 }
@@ -61,9 +74,7 @@ function block(
   options: PrintFindingsOptions,
 ): string[] {
   const { palette, width, texts, widthOf } = options;
-  /** Indented by two, and what runs over by four. */
-  const hanging = (text: string): string[] =>
-    wrapText(text, width - 4, widthOf).map((line, index) => `${index === 0 ? '  ' : '    '}${line}`);
+  const hanging = (text: string): string[] => indented(text, '  ', width, widthOf);
   const opening = `${finding.severity}: `;
   const [first = '', ...rest] = wrapText(opening + visibleText(finding.message), width, widthOf);
   const lines = [
@@ -93,6 +104,38 @@ function block(
     lines.push(...hanging(`source: ${visibleText(sourceLine(finding.source))}`).map(palette.faint));
   }
   return lines;
+}
+
+/** Of each acceptance: the rule, what it is accepted of, why and until when. */
+function acceptedList(
+  accepted: readonly AcceptedFinding[],
+  { palette, width, widthOf }: PrintFindingsOptions,
+): string[] {
+  const entries = new Map<string, [AcceptedFinding, ...AcceptedFinding[]]>();
+  for (const each of accepted) {
+    const key = `${each.finding.rule} ${placeText(each.acceptedAt)}`;
+    const entry = entries.get(key);
+    if (entry === undefined) entries.set(key, [each]);
+    else entry.push(each);
+  }
+  const lines = [...entries.values()].flatMap(([first, ...others]) => {
+    const places = [first, ...others].map(({ finding: { place, path } }) =>
+      `${visibleText(placeText(place))} ${visibleText(pathText(path))}`.trimEnd(),
+    );
+    const said = `${visibleText(first.because).replace(/[.]$/, '')}; until ${first.until}.`;
+    return [
+      ...indented(`${first.finding.rule}  ${places.join(', ')}`, '  ', width, widthOf).map(palette.faint),
+      ...indented(said, '    ', width, widthOf),
+    ];
+  });
+  return [palette.strong('Accepted, with the reason of the group:'), ...lines];
+}
+
+/** What runs over is indented by two more. */
+function indented(text: string, by: string, width: number, widthOf: DisplayWidth): string[] {
+  return wrapText(text, width - by.length - 2, widthOf).map(
+    (line, index) => `${by}${index === 0 ? '' : '  '}${line}`,
+  );
 }
 
 /** A source in one line: document, section, date, and whether it was only remembered. */

@@ -2,7 +2,8 @@
  * Findings in the Static Analysis Results Interchange Format, version 2.1.0 (OASIS standard, 27 March 2020),
  * which editors and code hosts read.
  */
-import { compareFindings, type Finding, pathText, type Severity } from './finding.ts';
+import type { AcceptedFinding } from './accepted-finding.ts';
+import { compareFindings, type Finding, type Place, pathText, type Severity } from './finding.ts';
 import { sourceLine } from './print-findings.ts';
 import { visibleText } from './visible-text.ts';
 
@@ -15,13 +16,25 @@ export interface RuleSummary {
   readonly mend: string;
 }
 
+/** What the log tells beside the findings. */
+export interface SarifExtras {
+  /** Findings that the group keeps: results that are suppressed (section 3.35). */
+  readonly accepted?: readonly AcceptedFinding[];
+  /** Plans that could not be read, and why: the run was then no success (section 3.20). */
+  readonly unread?: readonly { readonly plan: string; readonly why: string }[];
+}
+
 /** The log as a plain object, ready for `JSON.stringify`. Rules without a finding are left out. */
 export function sarif(
   findings: readonly Finding[],
   rules: readonly RuleSummary[],
   programVersion: string,
+  { accepted = [], unread = [] }: SarifExtras = {},
 ): object {
-  const met = new Set(findings.map((finding) => finding.rule));
+  const results: readonly Result[] = [...findings.map((finding) => ({ finding })), ...accepted].sort((a, b) =>
+    compareFindings(a.finding, b.finding),
+  );
+  const met = new Set(results.map(({ finding }) => finding.rule));
   const described = rules.filter((rule) => met.has(rule.id)).sort((a, b) => (a.id < b.id ? -1 : 1));
   const indexes = new Map(described.map((rule, index) => [rule.id, index]));
   const seen = new Map<string, number>();
@@ -45,13 +58,19 @@ export function sarif(
           },
         },
         columnKind: 'utf16CodeUnits',
-        results: [...findings].sort(compareFindings).map((finding) => result(finding, indexes, seen)),
+        ...(unread.length > 0 && { invocations: [failedInvocation(unread)] }),
+        results: results.map((each) => result(each, indexes, seen)),
       },
     ],
   };
 }
 
-function result(finding: Finding, indexes: ReadonlyMap<string, number>, seen: Map<string, number>): object {
+interface Result extends Partial<Omit<AcceptedFinding, 'finding'>> {
+  readonly finding: Finding;
+}
+
+function result(each: Result, indexes: ReadonlyMap<string, number>, seen: Map<string, number>): object {
+  const { finding } = each;
   const { place, suggestion } = finding;
   const ruleIndex = indexes.get(finding.rule);
   const path = pathText(finding.path);
@@ -67,21 +86,52 @@ function result(finding: Finding, indexes: ReadonlyMap<string, number>, seen: Ma
     message: { text: visibleText(`${finding.message}${source}${instead}`) },
     locations: [
       {
-        physicalLocation: {
-          artifactLocation: location(place.file),
-          region: {
-            startLine: place.line,
-            startColumn: place.column,
-            endLine: place.endLine,
-            endColumn: place.endColumn,
-          },
-        },
+        physicalLocation: physicalLocation(place),
         logicalLocations: [{ fullyQualifiedName: path === '' ? '(the plan)' : path }],
       },
     ],
     // By rule and path, so that a finding is known again when lines move above it.
     partialFingerprints: { 'rulePath/v1': times === 1 ? identity : `${identity} ${times}` },
+    // All results have this list, or none may (section 3.27.23); an empty one says that the result stands.
+    suppressions: suppressions(each),
     properties: { basis: finding.basis },
+  };
+}
+
+/** The acceptance stands in the plan itself, which is what the log is about: `inSource` (section 3.35.2). */
+function suppressions({ because, until, acceptedAt }: Result): readonly object[] {
+  if (because === undefined || acceptedAt === undefined) return [];
+  return [
+    {
+      kind: 'inSource',
+      status: 'accepted',
+      justification: visibleText(because),
+      location: { physicalLocation: physicalLocation(acceptedAt) },
+      properties: { until },
+    },
+  ];
+}
+
+function failedInvocation(unread: NonNullable<SarifExtras['unread']>): object {
+  return {
+    executionSuccessful: false,
+    toolExecutionNotifications: unread.map(({ plan, why }) => ({
+      level: 'error',
+      message: { text: visibleText(why) },
+      locations: [{ physicalLocation: { artifactLocation: location(plan) } }],
+    })),
+  };
+}
+
+function physicalLocation(place: Place): object {
+  return {
+    artifactLocation: location(place.file),
+    region: {
+      startLine: place.line,
+      startColumn: place.column,
+      endLine: place.endLine,
+      endColumn: place.endColumn,
+    },
   };
 }
 

@@ -42,6 +42,15 @@ describe('the exit status', () => {
     [['check', 'no-such-plan.yaml'], /There is no file no-such-plan\.yaml/],
     [['check', 'plans'], /plans is a folder/],
     [['check'], /missing required argument/],
+    [['check', '-', '-'], /`-` stands twice: standard input can be read only once/],
+    [
+      ['check', '--json', '--format', 'sarif', 'x'],
+      /'--json' cannot be used with option '--format|'--format <format>' cannot be used with option '--json'/,
+    ],
+    [
+      ['check', 'no-such.yaml', 'nor-such.yaml'],
+      /There is no file no-such\.yaml[\s\S]*There is no file nor-such\.yaml/,
+    ],
     [['check', '--bogus', 'x'], /unknown option '--bogus'/],
     [['check', '--format', 'xml', 'x'], /Allowed choices are text, json, sarif, github/],
     [['chek', 'x'], /Did you mean check\?/],
@@ -112,6 +121,14 @@ describe('standard input', () => {
     expect(out).toMatch(/ draft\.yaml:\d+:\d+/);
   });
 
+  test('cannot be two plans of a comparison', () => {
+    const { status, err } = readback(['compare', '-', '-'], { stdin: demoText });
+    expect({ status, err }).toEqual({
+      status: 2,
+      err: 'readback: `-` stands twice: standard input can be read only once.\n  Name a file in place of one of them.\n',
+    });
+  });
+
   test('is called standard input otherwise', () => {
     expect(readback(['check', '-'], { stdin: '' }).out).toMatch(/standard input:1:1/);
   });
@@ -123,7 +140,7 @@ describe('--json', () => {
     const { status, out } = readback(['check', '--json', file]);
     expect(status).toBe(0);
     const report = JSON.parse(out);
-    expect(Object.keys(report)).toEqual(['plan', 'revision', 'check', 'findings', 'counts']);
+    expect(Object.keys(report)).toEqual(['plan', 'revision', 'check', 'findings', 'counts', 'accepted']);
     expect(report).toMatchObject({ plan: file, revision: 3, counts: { error: 0 } });
     expect(report.check).toMatch(/^[A-Z]\d[A-Z]\d$/);
     const unusual = report.findings.find((finding: { rule: string }) => finding.rule === 'offset/unusual');
@@ -168,11 +185,77 @@ describe('other programs', () => {
   });
 });
 
-test('--quiet keeps to errors', () => {
+test('--quiet lists errors only, and neither the counts nor the exit status change', () => {
   const { file } = planFile((text) => withError(text));
-  const both = planFile(withWarning).file;
   expect(readback(['check', '--quiet', file]).out).toMatch(/^error: /);
-  expect(readback(['check', '--quiet', both]).out).not.toMatch(/warning: /);
+  const warned = planFile(withWarning).file;
+  const { status, out } = readback(['check', '--quiet', '--strict', warned]);
+  expect(status).toBe(1);
+  expect(out).not.toMatch(/warning: /);
+  expect(out).toMatch(/^No errors, [1-9]\d* warnings?, .*; errors only are listed\.$/m);
+  const report = JSON.parse(readback(['check', '--quiet', '--json', warned]).out);
+  expect(report.findings).toEqual([]);
+  expect(report.counts.warning).toBeGreaterThan(0);
+});
+
+describe('of several plans one of which cannot be read', () => {
+  test.each(['text', 'json', 'sarif', 'github'])(
+    'the others are printed as %s, and the status is 2',
+    (format) => {
+      const { file } = planFile(withError);
+      const { status, out, err } = readback(['check', '--format', format, file, 'gone.yaml', demo]);
+      expect(status).toBe(2);
+      expect(err).toBe(
+        'readback: There is no file gone.yaml.\n  Check the spelling and the folder; `readback new FILE` writes a plan to start from.\n',
+      );
+      expect(out).toMatch(/023 is no tone/);
+    },
+  );
+
+  test('it stands in its place among them in JSON, with the reason', () => {
+    const { plans } = JSON.parse(readback(['check', '--json', 'gone.yaml', demo]).out);
+    expect(plans).toMatchObject([
+      { plan: 'gone.yaml', revision: null, unread: 'There is no file gone.yaml.' },
+      { plan: demo, revision: 3 },
+    ]);
+    expect(plans[1]).not.toHaveProperty('unread');
+  });
+});
+
+test('a plan whose elevation file is missing does not keep the next one from being checked', () => {
+  const { file } = planFile();
+  const { status, out, err } = readback(['check', '--paths', file, demo.replace('hickory-gap', 'loon-lake')]);
+  expect(status).toBe(2);
+  expect(err).toMatch(/There is no file terrain\/hickory-gap\.tif\./);
+  expect(out).toMatch(/^Loon Lake Ice Patrol/);
+});
+
+describe('what the plan accepts', () => {
+  const accepting = (text: string) =>
+    withWarning(text).replace(
+      /^accepted:\n/m,
+      'accepted:\n  - { rule: offset/unusual, at: repeaters.gap, because: Coordinated so, until: 2027-06-01 }\n',
+    );
+
+  test('is listed in text, with reason and last day, before the count', () => {
+    const { out } = readback(['check', planFile(accepting).file]);
+    expect(out).toMatch(/, 1 accepted /);
+    expect(out).toMatch(
+      /Accepted, with the reason of the group:\n {2}offset\/unusual [\s\S]* Coordinated so; until 2027-06-01\.\n\n[^\n]+\.\n$/,
+    );
+  });
+
+  test('is listed in JSON, and as suppressed results in SARIF', () => {
+    const { file } = planFile(accepting);
+    expect(JSON.parse(readback(['check', '--json', file]).out).accepted).toMatchObject([
+      { rule: 'offset/unusual', because: 'Coordinated so', until: '2027-06-01' },
+    ]);
+    const { results } = JSON.parse(readback(['check', '--format', 'sarif', file]).out).runs[0];
+    const suppressed = results.filter(
+      ({ suppressions }: { suppressions: object[] }) => suppressions.length > 0,
+    );
+    expect(suppressed).toMatchObject([{ ruleId: 'offset/unusual', suppressions: [{ kind: 'inSource' }] }]);
+  });
 });
 
 describe('colour', () => {

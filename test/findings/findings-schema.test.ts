@@ -11,7 +11,11 @@ const accepts = new Ajv({ strict: true, strictTypes: false, allErrors: true }).c
 async function checked(text: string): Promise<CheckedPlan> {
   const { loaded, findings, whole } = await examine(text, 'plan.yaml', exampleWorld);
   const { file: plan } = loaded.text;
-  return { plan, revision: whole?.plan.revision ?? null, check: whole?.check ?? null, findings };
+  const accepted = (whole?.departures ?? []).map(({ finding, acceptance: { because, until }, index }) => ({
+    ...{ finding, because, until },
+    acceptedAt: loaded.placeOf(['accepted', index]),
+  }));
+  return { plan, revision: whole?.plan.revision ?? null, check: whole?.check ?? null, findings, accepted };
 }
 
 const asPrinted = (plans: readonly CheckedPlan[]): unknown => JSON.parse(JSON.stringify(findingsJson(plans)));
@@ -30,6 +34,30 @@ test('what is printed keeps to the published schema: a sound plan, a broken one,
   expect(plans.map(({ findings }) => findings.length > 0)).toEqual([false, true, true, true]);
   for (const printed of [...plans.map((plan) => asPrinted([plan])), asPrinted(plans), asPrinted([])])
     expect(accepts(printed), JSON.stringify(accepts.errors)).toBe(true);
+});
+
+const keeping = examplePlan(`
+repeaters:
+  gap: { name: Gap repeater, call: W4XGP, output: 146.940, offset: -0.5, tone: 100.0, width: 25, place: hill, power: 25 W }
+accepted:
+  - { rule: offset/unusual, at: repeaters.gap, because: Coordinated so, until: 2027-06-01 }`);
+
+test('so does what the group keeps, and a plan that could not be read at all', async () => {
+  const kept = await checked(keeping);
+  expect(kept.accepted).toHaveLength(1);
+  const nothing = { plan: 'gone.yaml', revision: null, check: null, findings: [], accepted: [] };
+  const printed = asPrinted([kept, { ...nothing, unread: 'There is no file gone.yaml.' }]) as {
+    plans: [{ accepted: [object] }, object];
+  };
+  expect(accepts(printed), JSON.stringify(accepts.errors)).toBe(true);
+  const [first, second] = printed.plans;
+  const without = (change: object) => ({
+    plans: [{ ...first, accepted: [{ ...first.accepted[0], ...change }] }, second],
+  });
+  expect(accepts(without({}))).toBe(true);
+  expect(accepts(JSON.parse(JSON.stringify(without({ because: undefined }))))).toBe(false);
+  expect(accepts(without({ until: 'soon' }))).toBe(false);
+  expect(accepts({ ...first, unread: '' })).toBe(false);
 });
 
 test('the schema refuses what is not of that shape', async () => {

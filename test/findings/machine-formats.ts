@@ -1,4 +1,5 @@
-/** Two findings, the less serious first, for the tests of the formats other programs read. */
+/** Two findings, the less serious first, and the more serious as the group keeps it, for the tests of the formats other programs read. */
+import type { AcceptedFinding } from '../../src/findings/accepted-finding.ts';
 import type { Finding } from '../../src/findings/finding.ts';
 
 const place = { file: 'plans/my plan.yaml', line: 12, column: 7, endLine: 12, endColumn: 11 };
@@ -21,4 +22,11 @@ export const unusualOffset: Finding = {
   place,
   source: { document: '47 CFR', section: '97.205' },
   suggestion: '-0.6',
+};
+
+export const keptOffset: AcceptedFinding = {
+  finding: unusualOffset,
+  because: 'Coordinated so',
+  until: '2027-06-01',
+  acceptedAt: { ...place, line: 40, endLine: 40 },
 };

@@ -123,3 +123,34 @@ test('a finding in a text that is not at hand is printed without its line', () =
 test('a source is one line', () => {
   expect(sourceLine({ document: '47 CFR', section: '97.205' })).toBe('47 CFR, 97.205');
 });
+
+test('errors alone are listed where that is wanted, and the closing line counts the rest', () => {
+  const findings = [about('gap', 1, { severity: 'error', message: 'No name.' }), about('-0.5', 1)];
+  const options = { texts: new Map(), width: 80, palette: plainPalette, widthOf: stringWidth, quiet: true };
+  expect(printFindings(findings, options)).toBe(`error: No name.
+  plans/x.yaml:2:3 repeaters.gap.offset (offset/unusual, band plan)
+
+1 error, 1 warning, no notes; errors only are listed.
+`);
+  expect(printFindings([about('-0.5', 1)], options)).toBe(
+    'No errors, 1 warning, no notes; errors only are listed.\n',
+  );
+  expect(printFindings([], options)).toBe('No findings.\n');
+});
+
+test('what is accepted is listed once for each acceptance: rule, places, reason and last day', () => {
+  const kept = { because: 'Coordinated so', until: '2027-06-01', acceptedAt: text.placeAt(0) };
+  const accepted = [
+    { finding: about('-0.5', 1), ...kept },
+    { finding: about('-0.5', 2, { path: ['repeaters', 'far', 'offset'] }), ...kept },
+  ];
+  const options = { texts: new Map(), width: 80, palette: plainPalette, widthOf: stringWidth, accepted };
+  expect(printFindings([], options)).toBe(`Accepted, with the reason of the group:
+  offset/unusual plans/x.yaml:2:35 repeaters.gap.offset, plans/x.yaml:3:35
+    repeaters.far.offset
+    Coordinated so; until 2027-06-01.
+
+No findings.
+`);
+  expect(printFindings([], { ...options, quiet: true })).toBe('No findings.\n');
+});

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { sarif } from '../../src/findings/sarif.ts';
 import { sarifProperties } from '../sources/sarif-properties.ts';
-import { unused, unusualOffset } from './machine-formats.ts';
+import { keptOffset, unused, unusualOffset } from './machine-formats.ts';
 
 const rules = ['repeater/unused', 'offset/unusual', 'tone/not-standard'].map((id) => ({
   id,
@@ -64,10 +64,53 @@ test('an absolute or hostile file name still makes a URI', () => {
   expect(uri('\ud83d#?.yaml')).toBe('%EF%BF%BD%23%3F.yaml');
 });
 
+// Sections 3.27.23 and 3.35 (suppressions; either all results have the list or none), 3.20 (invocations); the
+// numbers are from memory.
+test('what the group keeps is a suppressed result, with the reason and the place of the acceptance', () => {
+  const [run] = JSON.parse(JSON.stringify(sarif([unused], rules, '1', { accepted: [keptOffset] }))).runs;
+  expect(run.results).toMatchObject([
+    {
+      ruleId: 'offset/unusual',
+      suppressions: [
+        {
+          kind: 'inSource',
+          status: 'accepted',
+          justification: 'Coordinated so',
+          location: { physicalLocation: { region: { startLine: 40 } } },
+          properties: { until: '2027-06-01' },
+        },
+      ],
+    },
+    { ruleId: 'repeater/unused', suppressions: [] },
+  ]);
+  expect(run.tool.driver.rules.map(({ id }: { id: string }) => id)).toEqual([
+    'offset/unusual',
+    'repeater/unused',
+  ]);
+  expect(run).not.toHaveProperty('invocations');
+});
+
+test('a plan that could not be read makes the run no success', () => {
+  const unread = [{ plan: 'my plans/gone.yaml', why: 'There is no file my plans/gone.yaml.' }];
+  const [run] = JSON.parse(JSON.stringify(sarif([unused], rules, '1', { unread }))).runs;
+  expect(run.invocations).toMatchObject([
+    {
+      executionSuccessful: false,
+      toolExecutionNotifications: [
+        {
+          level: 'error',
+          message: { text: 'There is no file my plans/gone.yaml.' },
+          locations: [{ physicalLocation: { artifactLocation: { uri: 'my%20plans/gone.yaml' } } }],
+        },
+      ],
+    },
+  ]);
+});
+
 /** Objects inside objects: the property, and the object of the format it holds (or a list of them). */
 const holds: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   log: { runs: 'run' },
-  run: { tool: 'tool', results: 'result' },
+  run: { tool: 'tool', results: 'result', invocations: 'invocation' },
   tool: { driver: 'toolComponent' },
   toolComponent: { rules: 'reportingDescriptor' },
   reportingDescriptor: {
@@ -76,7 +119,10 @@ const holds: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     help: 'multiformatMessageString',
     defaultConfiguration: 'reportingConfiguration',
   },
-  result: { message: 'message', locations: 'location' },
+  result: { message: 'message', locations: 'location', suppressions: 'suppression' },
+  suppression: { location: 'location' },
+  invocation: { toolExecutionNotifications: 'notification' },
+  notification: { message: 'message', locations: 'location' },
   location: { physicalLocation: 'physicalLocation', logicalLocations: 'logicalLocation' },
   physicalLocation: { artifactLocation: 'artifactLocation', region: 'region' },
 };
@@ -98,7 +144,11 @@ function strangeProperties(value: object, kind: string): readonly string[] {
 }
 
 test('every object has only the properties that the published schema gives it, and those it must have', () => {
-  const log = JSON.parse(JSON.stringify(sarif([unused, unusualOffset], rules, '0.1.0')));
+  const extras = {
+    accepted: [keptOffset],
+    unread: [{ plan: 'gone.yaml', why: 'There is no file gone.yaml.' }],
+  };
+  const log = JSON.parse(JSON.stringify(sarif([unused, unusualOffset], rules, '0.1.0', extras)));
   expect(strangeProperties(log, 'log')).toEqual([]);
   expect(strangeProperties({ ...log, plan: 'x' }, 'log')).toEqual(['log.plan']);
   delete log.runs[0].results[0].message;

@@ -24,6 +24,15 @@ export const sarifProperties: Readonly<Record<string, readonly [may: string, mus
     'analysisTarget attachments baselineState codeFlows correlationGuid fingerprints fixes graphTraversals graphs guid hostedViewerUri kind level locations message occurrenceCount partialFingerprints properties provenance rank relatedLocations rule ruleId ruleIndex stacks suppressions taxa webRequest webResponse workItemUris',
     'message',
   ],
+  suppression: ['guid justification kind location properties status', 'kind'],
+  invocation: [
+    'account arguments commandLine endTimeUtc environmentVariables executableLocation executionSuccessful exitCode exitCodeDescription exitSignalName exitSignalNumber machine notificationConfigurationOverrides processId processStartFailureMessage properties responseFiles ruleConfigurationOverrides startTimeUtc stderr stdin stdout stdoutStderr toolConfigurationNotifications toolExecutionNotifications workingDirectory',
+    'executionSuccessful',
+  ],
+  notification: [
+    'associatedRule descriptor exception level locations message properties threadId timeUtc',
+    'message',
+  ],
   message: ['arguments id markdown properties text', ''],
   location: ['annotations id logicalLocations message physicalLocation properties relationships', ''],
   physicalLocation: ['address artifactLocation contextRegion properties region', ''],
