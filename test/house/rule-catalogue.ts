@@ -1,51 +1,47 @@
 /** The page of all rules, made from the fields that `explain` shows. */
 import { allRules } from '../../src/checks/all-rules.ts';
 import type { Rule } from '../../src/checks/rule.ts';
+import { type DescribedRule, describedRules } from '../../src/cli/described-rules.ts';
 import type { Source } from '../../src/findings/finding.ts';
-import { languageFindings } from '../../src/plan/language-findings.ts';
 
 export function ruleCatalogue(): string {
-  const topics = new Map<string, Rule[]>();
-  for (const rule of allRules) topics.set(topicOf(rule.id), [...(topics.get(topicOf(rule.id)) ?? []), rule]);
+  const topics = new Map<string, DescribedRule[]>();
+  for (const rule of describedRules)
+    topics.set(topicOf(rule.id), [...(topics.get(topicOf(rule.id)) ?? []), rule]);
   const contents = [...topics].map(
     ([topic, rules]) =>
       `- **${topic}**: ${rules.map(({ id }) => `[${id.split('/')[1]}](#${anchor(id)})`).join(', ')}`,
-  );
-  const written = languageFindings.map(
-    ({ id, looksFor, mend }) => `| \`${id}\` | ${cell(looksFor)} | ${cell(mend)} |`,
   );
   return `# What is looked for in a plan
 
 <!-- Generated from the rules themselves by \`npm run generate\`; change the rule's file, not this page. -->
 
-${allRules.length} rules. Each is one file here, named by its id; an id is kept for ever. An *error* is unlawful, impossible
-or contradicts itself; a *warning* goes against a published band plan or is probably a mistake; a *note* is
-good practice. \`accepted\` in a plan keeps a finding on the list with the group's reason and an end; an error
-that rests on law cannot be accepted away. \`readback explain RULE\` shows the same as below.
+${describedRules.length} rules; an id is kept for ever. ${allRules.length} of them are one file here, named by the id; the others speak of
+how a plan is written or printed, come from reading the file and from laying out documents, and have no file of
+their own. An *error* is unlawful, impossible or contradicts itself; a *warning* goes against a published band
+plan or is probably a mistake; a *note* is good practice. \`accepted\` in a plan keeps a finding on the list with
+the group's reason and an end; an error that rests on law cannot be accepted away. \`readback explain RULE\`
+shows the same as below.
 
 ${contents.join('\n')}
 
-${[...topics].map(([topic, rules]) => `## ${topic}\n\n${rules.map(entry).join('\n')}`).join('\n')}
-## Findings about the writing of a plan and its printing
-
-These come from reading the file and from laying out documents, and have no rule file of their own. All are
-errors.
-
-| finding | looks for | how to mend it |
-| --- | --- | --- |
-${written.join('\n')}
-`;
+${[...topics].map(([topic, rules]) => `## ${topic}\n\n${rules.map(entry).join('\n')}`).join('\n')}`;
 }
 
-function entry(rule: Rule): string {
-  return `### ${rule.id}
+function entry(described: DescribedRule): string {
+  const rule = allRules.find(({ id }) => id === described.id);
+  return `### ${described.id}
 
-*${rule.severity}, basis: ${rule.basis}.* ${rule.looksFor}
+*${described.severity}, basis: ${rule?.basis ?? 'consistency'}.* ${described.looksFor}
 
-${rule.why}
+${described.why}
 
-**How to mend it.** ${rule.mend}
+**How to mend it.** ${described.mend}
+${rule ? sourceAndExamples(rule) : ''}`;
+}
 
+function sourceAndExamples(rule: Rule): string {
+  return `
 Source: ${rule.sources.map(sourceText).join('; ')}.
 
 Found on the marked line${rule.bad.split('# finding').length > 2 ? 's' : ''}:
@@ -76,8 +72,4 @@ function topicOf(id: string): string {
 /** As GitHub and most others make anchors of headings. */
 function anchor(heading: string): string {
   return heading.toLowerCase().replaceAll(/[^a-z0-9-]/g, '');
-}
-
-function cell(text: string): string {
-  return text.replaceAll('|', '\\|');
 }
