@@ -169,3 +169,14 @@ test('a plan whose rules are an empty list is told to name a country', async () 
     },
   ]);
 });
+
+test.each(['0', '0.001 ms', '59 s'])('a watch cannot begin anew every %s', async (value) => {
+  const { findings } = await findingsWith([['check-ins', 'watch', 'repeats'], value]);
+  expect(findings).toMatchObject([
+    {
+      rule: 'plan/wrong-value',
+      message: '`repeats` is a minute at least, for starts are told by the minute.',
+      path: ['check-ins', 'watch', 'repeats'],
+    },
+  ]);
+});

@@ -47,7 +47,12 @@ export const checkIn = keyed(
 ).transform((c, context) => {
   if (c.until !== undefined && c.repeats === undefined)
     report(context, '`until` needs `repeats`: how long from one start to the next.');
-  if (c.repeats !== undefined && c.repeats <= 0) report(context, '`repeats` is more than nothing.');
+  if (c.repeats !== undefined && c.repeats < 1)
+    context.addIssue({
+      code: 'custom',
+      message: '`repeats` is a minute at least, for starts are told by the minute.',
+      path: ['repeats'],
+    });
   if (c.lasts <= 0) report(context, '`lasts` is more than nothing.');
   return c;
 });
