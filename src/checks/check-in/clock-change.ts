@@ -25,7 +25,9 @@ check-ins:
       ({ at, listen, repeatsMin }) => !at.utc && !(listen && repeatsMin !== undefined),
     );
     if (local.length === 0 || !isZone(plan.timezone)) return;
-    const changes = clockChanges(plan.timezone, plan.effective, plan.reviewBy ?? aYearAfter(plan.effective));
+    // However far off the review is, the first changes show what the later ones do.
+    const [until] = [plan.reviewBy ?? yearsAfter(plan.effective, 1), yearsAfter(plan.effective, 5)].sort();
+    const changes = clockChanges(plan.timezone, plan.effective, until ?? plan.effective);
     for (const checkIn of local) {
       const met = changes.filter(
         ({ date, fromMinute, toMinute }) =>
@@ -44,7 +46,6 @@ check-ins:
   },
 });
 
-/** How far to look where no review is planned. */
-function aYearAfter(date: string): string {
-  return `${Number(date.slice(0, 4)) + 1}${date.slice(4).replace('-02-29', '-02-28')}`;
+function yearsAfter(date: string, years: number): string {
+  return `${Number(date.slice(0, 4)) + years}${date.slice(4).replace('-02-29', '-02-28')}`;
 }

@@ -48,3 +48,9 @@ test('02:30 in New York is found for both springs of two years, and not if it is
 test('a check-in in UTC loses no hour', async () => {
   expect(await foundBy('check-in/clock-change', plan('America/New_York', '02:30Z'))).toEqual([]);
 });
+
+test('a review in the far future changes nothing in what is said', async () => {
+  const found = (to: string) =>
+    foundBy('check-in/clock-change', plan('America/New_York', '02:30', 'every day', '2026-01-01', to));
+  expect(await found('9999-12-31')).toEqual(await found('2029-12-31'));
+});
