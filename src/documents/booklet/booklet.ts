@@ -13,6 +13,7 @@ import { addDays } from '../../schedule/calendar-date.ts';
 import { type CheckInData, checkInOf, rungOf } from '../cards.ts';
 import { type ChannelListRow, gatherChannelList } from '../channel-list.ts';
 import { span } from '../figures.ts';
+import { heldTogether } from '../held-together.ts';
 import type { Scene } from '../print/content.ts';
 import type { Words } from '../words.ts';
 import { isEnglish } from '../words-file.ts';
@@ -189,7 +190,7 @@ export async function gatherBooklet(
     findings: subject.findings.map(({ severity, rule, message, place, suggestion }) => ({
       severity: words.severity[severity],
       rule,
-      message,
+      message: heldTogether(message),
       line: place.line,
       suggestion: suggestion ?? '',
     })),
@@ -197,7 +198,7 @@ export async function gatherBooklet(
     findingsLanguage: isEnglish(words.language) ? '' : 'en',
     departures: subject.departures.map(({ finding, acceptance }) => ({
       rule: finding.rule,
-      message: finding.message,
+      message: heldTogether(finding.message),
       because: acceptance.because,
       until: acceptance.until,
     })),
