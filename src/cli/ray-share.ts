@@ -14,6 +14,5 @@ export interface RayShare {
 }
 
 export function sweepShare({ grid, frame, settings, lossDb, share, shares }: RayShare): void {
-  for (const [fromRay, toRay] of raysOfShare(frame, share, shares))
-    sweepLoss(grid, frame, settings, lossDb, fromRay, toRay);
+  sweepLoss(grid, frame, settings, lossDb, raysOfShare(frame, share, shares));
 }

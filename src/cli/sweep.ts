@@ -19,7 +19,7 @@ export async function sweep(
   const cells = grid.rows * grid.columns;
   if (cells < fewCells) {
     const lossDb = new Float32Array(cells).fill(Number.NaN);
-    sweepLoss(grid, frame, settings, lossDb, 0, rayCount(frame));
+    sweepLoss(grid, frame, settings, lossDb, [[0, rayCount(frame)]]);
     return lossDb;
   }
   const lossDb = new Float32Array(new SharedArrayBuffer(4 * cells)).fill(Number.NaN);

@@ -20,33 +20,16 @@ for (let index = 0; 2 * index < table.length; index++) {
 
 /** Loss over an edge of parameter v on a path of so many km, dB. */
 export function bullingtonOfEdgeDb(v: number, distanceKm: number): number {
-  const lossDb = new Float64Array(1);
-  bullingtonLosses(1, Float64Array.of(v), Float64Array.of(distanceKm), lossDb);
-  return lossDb[0] ?? 0;
-}
-
-/** The same for so many edges at once. */
-export function bullingtonLosses(
-  count: number,
-  v: Float64Array,
-  km: Float64Array,
-  lossDb: Float64Array,
-): void {
-  for (let index = 0; index < count; index++) {
-    const edge = v[index] ?? 0;
-    const around = 10 + 0.02 * (km[index] ?? 0);
-    if (edge <= firstV) lossDb[index] = 0;
-    // So high an edge leaves nothing of the exponential, and the root in J is that of v alone.
-    else if (edge >= lastV) lossDb[index] = 6.9 + 20 * Math.log10(2 * (edge - 0.1)) + around;
-    else {
-      const at = Math.sqrt(edge - firstV) * perRoot;
-      const step = at | 0;
-      const part = at - step;
-      const e0 = table[2 * step] ?? 0;
-      const s0 = table[2 * step + 1] ?? 0;
-      const e1 = table[2 * step + 2] ?? 0;
-      const s1 = table[2 * step + 3] ?? 0;
-      lossDb[index] = e0 + part * (e1 - e0) + (s0 + part * (s1 - s0)) * around;
-    }
-  }
+  const around = 10 + 0.02 * distanceKm;
+  if (v <= firstV) return 0;
+  // So high an edge leaves nothing of the exponential, and the root in J is that of v alone.
+  if (v >= lastV) return 6.9 + 20 * Math.log10(2 * (v - 0.1)) + around;
+  const at = Math.sqrt(v - firstV) * perRoot;
+  const step = at | 0;
+  const part = at - step;
+  const e0 = table[2 * step] ?? 0;
+  const s0 = table[2 * step + 1] ?? 0;
+  const e1 = table[2 * step + 2] ?? 0;
+  const s1 = table[2 * step + 3] ?? 0;
+  return e0 + part * (e1 - e0) + (s0 + part * (s1 - s0)) * around;
 }

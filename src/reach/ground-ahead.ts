@@ -10,13 +10,13 @@ import { type RayFrame, rayOf } from './rays.ts';
 export type SweptGrid = Pick<ElevationGrid, 'columns' | 'rows' | 'heightsM'>;
 
 export interface GroundAhead {
-  /** Distance from the station, km, and ground, m. */
+  /** Distance from the station, km. */
   readonly km: Float64Array;
-  readonly groundM: Float64Array;
-  /** Slope at which the station sees the sample over the curved earth, m/km; the steepest so far; the same over a flat earth. */
-  readonly sight: Float64Array;
-  readonly steepest: Float64Array;
-  readonly steepestFlat: Float64Array;
+  /** Four figures a sample, side by side since they are wanted together: {@link groundOf}, {@link tiltOf}, {@link sightOf}, {@link slopeOf}. */
+  readonly samples: Float64Array;
+  /** The sample up to here that the station sees steepest over the curved earth, and over a flat one. */
+  readonly steepestAt: Int32Array;
+  readonly steepestFlatAt: Int32Array;
   /** Steepest sight of each sixteen samples. */
   readonly blockSight: Float64Array;
   /** Sums of the smooth-surface fit: eqs (85) and (86) of Recommendation ITU-R P.1812-8. */
@@ -24,29 +24,41 @@ export interface GroundAhead {
   readonly moment: Float64Array;
 }
 
+/** Ground, m. */
+export const groundOf = 0;
+/** How much higher the ground lies a cell aside, m: the slope across the ray of the two grid samples between which it passes. */
+export const tiltOf = 1;
+/** Slope at which the station sees the sample over the curved earth, m/km. */
+export const sightOf = 2;
+/** Slope of the ray on which the sample lies, cells aside for each step. */
+export const slopeOf = 3;
+export const perSample = 4;
+
 export const blockBits = 4;
 
 /** @param room the most samples of any ray, and one for the station */
 export function groundAhead(room: number): GroundAhead {
-  const samples = () => new Float64Array(room);
+  const samples = new Float64Array(perSample * room);
+  // Nothing is seen before the first sample.
+  samples[sightOf] = Number.NEGATIVE_INFINITY;
   return {
-    km: samples(),
-    groundM: samples(),
-    sight: samples(),
-    steepest: samples().fill(Number.NEGATIVE_INFINITY),
-    steepestFlat: samples().fill(Number.NEGATIVE_INFINITY),
+    km: new Float64Array(room),
+    samples,
+    steepestAt: new Int32Array(room),
+    steepestFlatAt: new Int32Array(room),
     blockSight: new Float64Array((room >> blockBits) + 2),
-    sum: samples(),
-    moment: samples(),
+    sum: new Float64Array(room),
+    moment: new Float64Array(room),
   };
 }
 
 /** The cells of one bundle, each behind the samples before `at`. */
 export interface CellBatch {
   count: number;
-  /** Number in the grid, the sample it stands beside, its own distance, km, and ground, m. */
+  /** Number in the grid, the sample it stands beside, how many cells aside of it, its own distance, km, and ground, m. */
   readonly cell: Int32Array;
   readonly at: Int32Array;
+  readonly aside: Float64Array;
   readonly km: Float64Array;
   readonly groundM: Float64Array;
 }
@@ -56,6 +68,7 @@ export function cellBatch(room: number): CellBatch {
     count: 0,
     cell: new Int32Array(room),
     at: new Int32Array(room),
+    aside: new Float64Array(room),
     km: new Float64Array(room),
     groundM: new Float64Array(room),
   };
@@ -73,7 +86,7 @@ export function crossGround(
   grid: SweptGrid,
   frame: RayFrame,
   { quadrant, fromStep, toStep, lowSlope, highSlope }: Bundle,
-  { km, groundM }: GroundAhead,
+  { km, samples }: GroundAhead,
 ): number {
   const { isAlongColumns, sign, lead } = quadrant;
   const { columns, heightsM } = grid;
@@ -100,11 +113,16 @@ export function crossGround(
     const part = minor - before;
     const sample = base + before * minorStride;
     const h0 = heightsM[sample] ?? 0;
-    const h1 = part === 0 ? h0 : (heightsM[sample + minorStride] ?? 0);
+    // A ray along the last row or column leans on nothing beyond.
+    const h1 = before === last ? h0 : (heightsM[sample + minorStride] ?? 0);
     // What lies behind a void is unknown.
-    if (!(h0 > lowestGroundM && h1 > lowestGroundM) || d > rangeKm) break;
+    if (!(h0 > lowestGroundM && (h1 > lowestGroundM || part === 0)) || d > rangeKm) break;
+    const tilt = h1 > lowestGroundM ? h1 - h0 : 0;
     km[step + 1] = d;
-    groundM[step + 1] = h0 + part * (h1 - h0);
+    const place = perSample * (step + 1);
+    samples[place + groundOf] = h0 + part * tilt;
+    samples[place + tiltOf] = tilt;
+    samples[place + slopeOf] = slope;
   }
   return step + 1;
 }
@@ -130,7 +148,7 @@ export function cellsOf(
   const { slope: lowSlope, bend: lowBend } = lowEdge;
   const { slope: highSlope, bend: highBend } = highEdge;
   const { slope, bend, firstKm, secondKm, asideKm, alongKm } = middle;
-  const { cell: numbers, at, km, groundM } = cells;
+  const { cell: numbers, at, aside: asides, km, groundM } = cells;
   // A cell on a diagonal goes to the quarters of the columns.
   const diagonal = isAlongColumns ? 1e-9 : -1e-9;
   let count = 0;
@@ -151,6 +169,7 @@ export function cellsOf(
       at[count] = step + 1;
       const d = (firstKm + secondKm * t) * t;
       const aside = across - (slope + bend * t) * t;
+      asides[count] = aside;
       km[count] = Math.sqrt(d * (d + 2 * aside * alongKm) + aside * aside * asideKm * asideKm);
       groundM[count] = h;
       count++;
@@ -161,26 +180,36 @@ export function cellsOf(
 
 /** Fills the sights of samples `from` up to, not including, `to`. */
 export function seeGround(
-  { km, groundM, sight, steepest, steepestFlat, blockSight }: GroundAhead,
+  { km, samples, steepestAt, steepestFlatAt, blockSight }: GroundAhead,
   stationM: number,
   perKm2: number,
   from: number,
   to: number,
 ): void {
-  let [most, mostFlat] = [steepest[from - 1] ?? 0, steepestFlat[from - 1] ?? 0];
+  let mostAt = steepestAt[from - 1] ?? 0;
+  let flatAt = steepestFlatAt[from - 1] ?? 0;
+  let most = samples[perSample * mostAt + sightOf] ?? 0;
+  let mostFlat = (samples[perSample * flatAt + sightOf] ?? 0) + perKm2 * (km[flatAt] ?? 0);
   let inBlock = Number.NEGATIVE_INFINITY;
   // Of a block begun before the parting, what the other side has added is left out again.
   for (let index = Math.max(1, (from >> blockBits) << blockBits); index < from; index++)
-    inBlock = Math.max(inBlock, sight[index] ?? 0);
+    inBlock = Math.max(inBlock, samples[perSample * index + sightOf] ?? 0);
   for (let index = from; index < to; index++) {
     const d = km[index] ?? 0;
-    const flat = ((groundM[index] ?? 0) - stationM) / d;
+    const place = perSample * index;
+    const flat = ((samples[place + groundOf] ?? 0) - stationM) / d;
     const seen = flat - perKm2 * d;
-    if (seen > most) most = seen;
-    if (flat > mostFlat) mostFlat = flat;
-    sight[index] = seen;
-    steepest[index] = most;
-    steepestFlat[index] = mostFlat;
+    if (seen > most) {
+      most = seen;
+      mostAt = index;
+    }
+    if (flat > mostFlat) {
+      mostFlat = flat;
+      flatAt = index;
+    }
+    samples[place + sightOf] = seen;
+    steepestAt[index] = mostAt;
+    steepestFlatAt[index] = flatAt;
     if ((index & ((1 << blockBits) - 1)) === 0 || seen > inBlock) inBlock = seen;
     blockSight[index >> blockBits] = inBlock;
   }
@@ -188,16 +217,16 @@ export function seeGround(
 
 /** Fills the sums of samples `from` up to, not including, `to`. */
 export function sumGround(
-  { km, groundM, sum, moment }: GroundAhead,
+  { km, samples, sum, moment }: GroundAhead,
   stationGroundM: number,
   from: number,
   to: number,
 ): void {
   let [area, torque, x] = [sum[from - 1] ?? 0, moment[from - 1] ?? 0, km[from - 1] ?? 0];
-  let h = from === 1 ? stationGroundM : (groundM[from - 1] ?? 0);
+  let h = from === 1 ? stationGroundM : (samples[perSample * (from - 1) + groundOf] ?? 0);
   for (let index = from; index < to; index++) {
     const d = km[index] ?? 0;
-    const ground = groundM[index] ?? 0;
+    const ground = samples[perSample * index + groundOf] ?? 0;
     area += (d - x) * (ground + h);
     torque += (d - x) * (ground * (2 * d + x) + h * (d + 2 * x));
     sum[index] = area;

@@ -5,15 +5,16 @@
  * Bundles of rays are followed outwards. What a cell needs of the ground before it is kept running: the steepest sight from the station, the upper
  * hull that holds every horizon seen back from a cell, the sums of the smooth-surface fit, and, for cells in sight, the highest sights in
  * blocks, so that the sample that takes most of the Fresnel zone is found without looking at most of them. Each cell is reckoned once,
- * with its own height and distance, behind the ground under the middle of its bundle.
+ * with its own height and distance, behind the ground under the middle of its bundle, carried across to the cell where that counts.
  *
  * Each step goes over all cells of a bundle before the next, in arrays kept from bundle to bundle: no object is made and no number
  * leaves its register for one. A share of the rays writes only cells that no other share writes, so that they may go to several threads.
  */
-import { bullingtonLosses } from './bullington-table.ts';
+import { bullingtonOfEdgeDb } from './bullington-table.ts';
 import { decibels20 } from './decibel-table.ts';
 import { diffractionLoss } from './diffraction.ts';
-import { clearedEdges, hiddenEdges } from './edge-sweep.ts';
+import { clearedEdges } from './edge-sweep.ts';
+import { type ExcessBatch, type ExcessTable, excessBatch, excessTable, fillExcess } from './excess-table.ts';
 import { freeSpaceLossDb, wavelengthM } from './free-space.ts';
 import {
   type CellBatch,
@@ -26,12 +27,12 @@ import {
   seeGround,
   sumGround,
 } from './ground-ahead.ts';
+import { fillHorizons, type Hulls, type RaySteps } from './horizon-sweep.ts';
 import { type Bundle, levelCount, visitBundles } from './ray-bundles.ts';
-import type { RayFrame } from './rays.ts';
-import { type SmoothEarth, smoothEarth, smoothEdges, sphericalLosses } from './smooth-terms.ts';
+import { type RayFrame, rayOf } from './rays.ts';
+import { smoothEarth } from './smooth-terms.ts';
 import type { Polarization } from './spherical-earth.ts';
-import { surfaceHeights } from './surface-sweep.ts';
-import { copyHull, type UpperHull, upperHull } from './upper-hull.ts';
+import { copyHull, upperHull } from './upper-hull.ts';
 
 export interface SweepSettings {
   readonly frequencyHz: number;
@@ -48,19 +49,20 @@ const nearestKm = 0.01;
 /**
  * Fills free space and diffraction together, dB, cell by cell in the order of the grid. Begin with NaN throughout: it stays where no ray comes.
  *
- * Sweeps the cells of rays `fromRay` up to, not including, `toRay`. All of them: 0 to `rayCount(frame)`.
+ * Sweeps the cells of the rays in each stretch, without its last number. All of them: 0 to `rayCount(frame)`.
  */
 export function sweepLoss(
   grid: SweptGrid,
   frame: RayFrame,
   settings: SweepSettings,
   lossDb: Float32Array,
-  fromRay: number,
-  toRay: number,
+  stretches: readonly (readonly [fromRay: number, toRay: number])[],
 ): void {
   const sweep = newSweep(grid, frame, settings, lossDb);
-  if (fromRay === 0) setOwnCell(sweep);
-  visitBundles(frame, fromRay, toRay, (bundle) => walk(sweep, bundle));
+  for (const [fromRay, toRay] of stretches) {
+    if (fromRay === 0) setOwnCell(sweep);
+    visitBundles(frame, fromRay, toRay, (bundle) => walk(sweep, bundle));
+  }
 }
 
 interface Sweep {
@@ -74,27 +76,25 @@ interface Sweep {
   readonly wavelengthM: number;
   readonly freeSpaceAtKmDb: number;
   readonly perKm2: number;
-  readonly earth: SmoothEarth;
+  readonly excess: ExcessTable;
   readonly ahead: GroundAhead;
   readonly cells: CellBatch;
   /** Of each cell of a bundle. */
   readonly v: Float64Array;
-  readonly stationAboveM: Float64Array;
-  readonly cellAboveM: Float64Array;
-  readonly edgeDb: Float64Array;
-  readonly sphericalDb: Float64Array;
-  readonly smoothDb: Float64Array;
-  /** Hulls of the ground with the earth falling away and without, one for each level of bundles. */
-  readonly curved: readonly UpperHull[];
-  readonly flat: readonly UpperHull[];
+  readonly batch: ExcessBatch;
+  readonly aboveM: Float32Array;
+  readonly excessDb: Float64Array;
+  /** One pair for each level of bundles. */
+  readonly hulls: readonly Hulls[];
 }
 
 function newSweep(grid: SweptGrid, frame: RayFrame, settings: SweepSettings, lossDb: Float32Array): Sweep {
   const room = Math.max(grid.columns, grid.rows) + 2;
   const lambda = wavelengthM(settings.frequencyHz);
   // Where a bundle is widest it may hold two cells at a step.
-  const perCell = () => new Float64Array(2 * room);
-  const hulls = () => Array.from({ length: levelCount(frame) + 1 }, () => upperHull(room));
+  const cellRoom = 2 * room;
+  const batch = excessBatch(cellRoom);
+  const perCell = () => new Float64Array(cellRoom);
   return {
     grid,
     frame,
@@ -106,17 +106,24 @@ function newSweep(grid: SweptGrid, frame: RayFrame, settings: SweepSettings, los
     wavelengthM: lambda,
     freeSpaceAtKmDb: freeSpaceLossDb(settings.frequencyHz, 1000),
     perKm2: 500 / settings.earthRadiusKm,
-    earth: smoothEarth(settings.frequencyHz, lambda, settings.polarization, settings.earthRadiusKm),
+    excess: excessTable(
+      smoothEarth(settings.frequencyHz, lambda, settings.polarization, settings.earthRadiusKm),
+      settings.stationAntennaM,
+      settings.cellAntennaM,
+      nearestKm,
+      (1.1 * Math.hypot(grid.columns * frame.eastM, grid.rows * frame.northM)) / 1000,
+      Math.max(frame.eastM, frame.northM) / 1000,
+    ),
     ahead: groundAhead(room),
-    cells: cellBatch(2 * room),
+    cells: cellBatch(cellRoom),
     v: perCell(),
-    stationAboveM: perCell(),
-    cellAboveM: perCell(),
-    edgeDb: perCell(),
-    sphericalDb: perCell(),
-    smoothDb: perCell(),
-    curved: hulls(),
-    flat: hulls(),
+    batch,
+    aboveM: batch.aboveM,
+    excessDb: perCell(),
+    hulls: Array.from({ length: levelCount(frame) + 1 }, () => ({
+      curved: upperHull(room),
+      flat: upperHull(room),
+    })),
   };
 }
 
@@ -133,33 +140,37 @@ function walk(sweep: Sweep, bundle: Bundle): boolean {
   return to === bundle.toStep + 1;
 }
 
-function setLosses(sweep: Sweep, { level }: Bundle, from: number, to: number): void {
-  const { ahead, cells, v, stationAboveM, cellAboveM, edgeDb, sphericalDb, smoothDb, earth } = sweep;
-  const { freeSpaceAtKmDb, lossDb } = sweep;
-  const [curved, flat] = [grown(sweep.curved, level, from), grown(sweep.flat, level, from)];
-  hiddenEdges(sweep, ahead, cells, curved, v, from, to);
-  clearedEdges(sweep, ahead, cells, v);
-  bullingtonLosses(cells.count, v, cells.km, edgeDb);
-  surfaceHeights(sweep, ahead, cells, flat, stationAboveM, cellAboveM, from, to);
-  sphericalLosses(earth, cells, stationAboveM, cellAboveM, sphericalDb);
-  smoothEdges(earth, ahead, cells, stationAboveM, cellAboveM, sphericalDb, v);
-  bullingtonLosses(cells.count, v, cells.km, smoothDb);
+function setLosses(sweep: Sweep, bundle: Bundle, from: number, to: number): void {
+  const { ahead, cells, v, batch, excessDb, freeSpaceAtKmDb, lossDb } = sweep;
+  const steps = raySteps(sweep.frame, bundle);
+  fillHorizons(sweep, steps, ahead, cells, grown(sweep.hulls, bundle.level, from), sweep, from, to);
+  clearedEdges(sweep, steps, ahead, cells, v);
+  fillExcess(sweep.excess, cells, batch, ahead.km, excessDb);
   for (let index = 0; index < cells.count; index++) {
     const d = cells.km[index] ?? 0;
-    const spherical = sphericalDb[index] ?? 0;
-    const more = spherical > 0 ? Math.max(0, spherical - (smoothDb[index] ?? 0)) : 0;
-    lossDb[cells.cell[index] ?? 0] = freeSpaceAtKmDb + decibels20(d) + (edgeDb[index] ?? 0) + more;
+    const edge = freeSpaceAtKmDb + decibels20(d) + bullingtonOfEdgeDb(v[index] ?? 0, d);
+    lossDb[cells.cell[index] ?? 0] = edge + (excessDb[index] ?? 0);
   }
   if (from === 1) setNextDoor(sweep);
 }
 
-/** The hull of a level, as it was left where the bundle parted from its twin. */
-function grown(hulls: readonly UpperHull[], level: number, from: number): UpperHull {
-  const [hull, parent] = [hulls[level], hulls[level + 1]];
-  if (!hull || !parent) throw new Error(`no hull for level ${level}`);
-  if (from === 1) hull.size = 0;
-  else copyHull(hull, parent);
-  return hull;
+function raySteps(frame: RayFrame, { quadrant, lowSlope, highSlope }: Bundle): RaySteps {
+  const { slope, firstKm } = rayOf(frame, quadrant, (lowSlope + highSlope) / 2);
+  return { slope, firstKm, lead: quadrant.lead };
+}
+
+/** The hulls of a level, as they were left where the bundle parted from its twin. */
+function grown(hulls: readonly Hulls[], level: number, from: number): Hulls {
+  const [own, parent] = [hulls[level], hulls[level + 1]];
+  if (!own || !parent) throw new Error(`no hulls for level ${level}`);
+  if (from === 1) {
+    own.curved.size = 0;
+    own.flat.size = 0;
+  } else {
+    copyHull(own.curved, parent.curved);
+    copyHull(own.flat, parent.flat);
+  }
+  return own;
 }
 
 /** The cells around the station, with no sample between: reckoned with a point half-way. */

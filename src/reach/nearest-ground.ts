@@ -101,8 +101,7 @@ export function nearestGround(search: GroundSearch): GroundAnswer {
       earthRadiusKm: medianEarthRadiusKm,
     },
     lossDb,
-    0,
-    rayCount(frame),
+    [[0, rayCount(frame)]],
   );
   const lossAt = matchingCells(walkable, area, lossDb);
   const spotAt = (cell: number) => spotOf(search, walkable, walks, cell, lossAt(cell));

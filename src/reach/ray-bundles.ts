@@ -20,6 +20,12 @@ export interface Bundle {
 }
 
 /**
+ * For so many steps from the station bundles are narrower than they may be, as if they had begun so far behind it: what a low antenna has before its
+ * feet counts as much as what those have whom it reaches.
+ */
+const narrowSteps = 64;
+
+/**
  * Visits all bundles of which rays `fromRay` up to, not including, `toRay` come. `visit` says whether there is anything to be found beyond.
  */
 export function visitBundles(
@@ -42,7 +48,8 @@ export function visitBundles(
       if (low >= to || low + width <= from) return;
       // Half a bundle beyond the next parting it is as wide as a cell may be.
       const partsAt = half / raysPerCell / width;
-      const toStep = level === 0 ? steps : Math.min(steps, Math.max(0, Math.floor(partsAt - lead) + 1));
+      const parted = partsAt < narrowSteps ? 0 : Math.max(0, Math.floor(partsAt - lead) + 1);
+      const toStep = level === 0 ? steps : Math.min(steps, parted);
       const isOwn = Math.max(low, first) >= from;
       const goesOn = visit({
         quadrant,

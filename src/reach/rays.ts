@@ -60,10 +60,10 @@ const eccentricity2 = 0.006_694_379_990_14;
 const meanRadiusM = 6_371_009;
 
 /**
- * Wide enough to be quick, and narrow enough that in hills 99 of 100 cells are within 0.5 dB of the profile that leads straight to them: a metre aside on
- * a steep slope is half a metre of height, and low antennas feel that.
+ * Wide enough to be quick, and narrow enough that in hills 99 of 100 cells are within 0.5 dB of the profile that leads straight to them, though the
+ * ground is carried across to the cell only at its horizons and next to it.
  */
-const usualWidthM = 4.4;
+const usualWidthM = 9;
 
 export interface RayOptions {
   /** Ground under the station; that of the grid unless a plan states it. */
@@ -72,7 +72,7 @@ export interface RayOptions {
   readonly rangeM?: number;
   /**
    * Bundles to each cell of the grid's outermost ring, a whole number. More follow the ground between its samples more closely, and take longer.
-   * Unless given, as many as leave them no more than {@link usualWidthM} wide: 22 on a three-second grid, 8 on a one-second one.
+   * Unless given, as many as leave them no more than {@link usualWidthM} wide: 11 on a three-second grid, 4 on a one-second one.
    */
   readonly raysPerCell?: number;
 }

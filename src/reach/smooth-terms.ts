@@ -5,8 +5,8 @@
  *
  * Source: Recommendation ITU-R P.1812-8 §4.3.1 to §4.3.4, eqs (22) to (39), over land.
  */
+import { bullingtonOfEdgeDb } from './bullington-table.ts';
 import { decibels20 } from './decibel-table.ts';
-import type { CellBatch, GroundAhead } from './ground-ahead.ts';
 import { type ResidueTerms, residueTable, residueTerms } from './residue-terms.ts';
 import type { Polarization } from './spherical-earth.ts';
 
@@ -46,46 +46,49 @@ export function smoothEarth(
   };
 }
 
+/** Where the first and the last sample between the antennas stand on a path, km, and how many there are. */
+export interface SmoothSamples {
+  readonly firstKm: number;
+  readonly lastKm: number;
+  readonly samples: number;
+}
+
 /**
- * Fills the loss over the smooth spherical earth of each cell, eqs (22) to (36), dB, not above 0 where there is none. Heights of the antennas
- * above the surface, m.
+ * What the smooth earth takes more than Bullington over it, `Lp - Ls`, dB: eq (39) adds it where it is above 0. Below 0 it says only that, so
+ * that it runs on smoothly there. Heights of the antennas above the surface, m.
  */
-export function sphericalLosses(
+export function smoothExcessDb(
   earth: SmoothEarth,
-  cells: CellBatch,
-  stationAboveM: Float64Array,
-  cellAboveM: Float64Array,
-  lossDb: Float64Array,
-): void {
+  d: number,
+  h1: number,
+  h2: number,
+  between: SmoothSamples,
+): number {
+  const spherical = sphericalDb(earth, d, h1, h2);
+  return spherical <= 0
+    ? spherical
+    : spherical - bullingtonOfEdgeDb(smoothEdge(earth, d, h1, h2, between), d);
+}
+
+/** The loss over the smooth spherical earth, eqs (22) to (36), dB; not above 0 where there is none. */
+function sphericalDb(earth: SmoothEarth, d: number, h1: number, h2: number): number {
   const { perKm2, horizonFactor, nearFactor, own, lesser } = earth;
-  for (let index = 0; index < cells.count; index++) {
-    const d = cells.km[index] ?? 0;
-    const h1 = stationAboveM[index] ?? 0;
-    const h2 = cellAboveM[index] ?? 0;
-    const roots = Math.sqrt(h1) + Math.sqrt(h2);
-    if (d >= horizonFactor * roots) {
-      lossDb[index] = firstTermDb(own.xPerKm, own.perMetre, own.leastDb, d, h1, h2);
-      continue;
-    }
-    const over = 1 / (h1 + h2);
-    const b = nearestPoint((h1 - h2) * over, 0.5 * perKm2 * d * d * over);
-    const y1 = 0.5 * d * (1 + b);
-    const y2 = d - y1;
-    const clearance = 0.5 * ((h1 - perKm2 * y1 * y1) * (1 - b) + (h2 - perKm2 * y2 * y2) * (1 + b));
-    const needed = nearFactor * Math.sqrt(0.5 * y1 * (1 - b));
-    if (clearance > needed) {
-      lossDb[index] = 0;
-      continue;
-    }
-    const at = (d / roots) * perUnit;
-    const entry = Math.trunc(at);
-    const part = at - entry;
-    const from = 3 * entry;
-    const xPerKm = (1 - part) * (lesser[from] ?? 0) + part * (lesser[from + 3] ?? 0);
-    const perMetre = (1 - part) * (lesser[from + 1] ?? 0) + part * (lesser[from + 4] ?? 0);
-    const leastDb = (1 - part) * (lesser[from + 2] ?? 0) + part * (lesser[from + 5] ?? 0);
-    lossDb[index] = (1 - clearance / needed) * Math.max(0, firstTermDb(xPerKm, perMetre, leastDb, d, h1, h2));
-  }
+  const roots = Math.sqrt(h1) + Math.sqrt(h2);
+  if (d >= horizonFactor * roots) return firstTermDb(own.xPerKm, own.perMetre, own.leastDb, d, h1, h2);
+  const over = 1 / (h1 + h2);
+  const b = nearestPoint((h1 - h2) * over, 0.5 * perKm2 * d * d * over);
+  const y1 = 0.5 * d * (1 + b);
+  const y2 = d - y1;
+  const clearance = 0.5 * ((h1 - perKm2 * y1 * y1) * (1 - b) + (h2 - perKm2 * y2 * y2) * (1 + b));
+  const needed = nearFactor * Math.sqrt(0.5 * y1 * (1 - b));
+  const at = (d / roots) * perUnit;
+  const entry = Math.trunc(at);
+  const part = at - entry;
+  const from = 3 * entry;
+  const xPerKm = (1 - part) * (lesser[from] ?? 0) + part * (lesser[from + 3] ?? 0);
+  const perMetre = (1 - part) * (lesser[from + 1] ?? 0) + part * (lesser[from + 4] ?? 0);
+  const leastDb = (1 - part) * (lesser[from + 2] ?? 0) + part * (lesser[from + 5] ?? 0);
+  return (1 - clearance / needed) * Math.max(0, firstTermDb(xPerKm, perMetre, leastDb, d, h1, h2));
 }
 
 /**
@@ -136,58 +139,44 @@ function heightTermDb(b: number, leastDb: number): number {
 }
 
 /**
- * Fills the edge parameter of Bullington over the smooth earth, eqs (37) to (39), for the cells that lose by it at all. Its profile is
- * taken to have even steps between the samples of the real one.
+ * The edge parameter of Bullington over the smooth earth, eqs (37) to (39). Its profile is taken to have even steps between the first and
+ * the last sample of the real one.
  */
-export function smoothEdges(
+function smoothEdge(
   { perKm2, perWave }: SmoothEarth,
-  { km }: GroundAhead,
-  cells: CellBatch,
-  stationAboveM: Float64Array,
-  cellAboveM: Float64Array,
-  sphericalDb: Float64Array,
-  v: Float64Array,
-): void {
-  const firstKm = km[1] ?? 0;
-  for (let index = 0; index < cells.count; index++) {
-    v[index] = -1;
-    if ((sphericalDb[index] ?? 0) <= 0) continue;
-    const d = cells.km[index] ?? 0;
-    const at = cells.at[index] ?? 0;
-    const h1 = stationAboveM[index] ?? 0;
-    const h2 = cellAboveM[index] ?? 0;
-    const samples = at - 1;
-    const lastKm = km[samples] ?? 0;
-    const stepKm = samples > 1 ? (lastKm - firstKm) / (samples - 1) : firstKm;
-    const line = (h2 - h1) / d;
-    const steep = horizonSlope(perKm2, d, h1, firstKm, stepKm, samples);
-    if (steep >= line) {
-      const back = horizonSlope(perKm2, d, h2, d - lastKm, stepKm, samples);
-      v[index] = Math.sqrt(Math.max(0, (steep - line) * (back + line) * d * perWave));
-      continue;
-    }
-    // In sight the sample that takes most of the Fresnel zone is one of the two around where the curve of v over t = sqrt(x / (D - x)),
-    // C t / (1 + t²) - h1 / t - h2 t with C the bulge, is highest; Newton finds that from where it would be without bulge.
-    const bulge = perKm2 * d * d;
-    let t = Math.sqrt(h1 / h2);
-    for (let round = 0; round < 5; round++) {
-      const t2 = t * t;
-      const q = 1 / (1 + t2);
-      const perT2 = 1 / t2;
-      const slope = bulge * (1 - t2) * q * q + h1 * perT2 - h2;
-      if (Math.abs(slope) < 1e-2 * h2) break;
-      const curve = 2 * t * (bulge * (t2 - 3) * q * q * q - h1 * perT2 * perT2);
-      if (curve >= 0) break;
-      // A step too far is halved on the scale of ratios.
-      t = Math.min(Math.max(t - slope / curve, 0.5 * t), 2 * t);
-    }
-    const best = d - d / (1 + t * t);
-    const low = firstKm + stepKm * Math.max(0, Math.min(samples - 1, Math.floor((best - firstKm) / stepKm)));
-    const high = Math.min(low + stepKm, lastKm);
-    const lowV = (perKm2 * low * (d - low) - h1 - line * low) / Math.sqrt(low * (d - low));
-    const highV = (perKm2 * high * (d - high) - h1 - line * high) / Math.sqrt(high * (d - high));
-    v[index] = Math.max(lowV, highV) * Math.sqrt(d * perWave);
+  d: number,
+  h1: number,
+  h2: number,
+  { firstKm, lastKm, samples }: SmoothSamples,
+): number {
+  const stepKm = samples > 1 ? (lastKm - firstKm) / (samples - 1) : firstKm;
+  const line = (h2 - h1) / d;
+  const steep = horizonSlope(perKm2, d, h1, firstKm, stepKm, samples);
+  if (steep >= line) {
+    const back = horizonSlope(perKm2, d, h2, d - lastKm, stepKm, samples);
+    return Math.sqrt(Math.max(0, (steep - line) * (back + line) * d * perWave));
   }
+  // In sight the sample that takes most of the Fresnel zone is one of the two around where the curve of v over t = sqrt(x / (D - x)),
+  // C t / (1 + t²) - h1 / t - h2 t with C the bulge, is highest; Newton finds that from where it would be without bulge.
+  const bulge = perKm2 * d * d;
+  let t = Math.sqrt(h1 / h2);
+  for (let round = 0; round < 5; round++) {
+    const t2 = t * t;
+    const q = 1 / (1 + t2);
+    const perT2 = 1 / t2;
+    const slope = bulge * (1 - t2) * q * q + h1 * perT2 - h2;
+    if (Math.abs(slope) < 1e-2 * h2) break;
+    const curve = 2 * t * (bulge * (t2 - 3) * q * q * q - h1 * perT2 * perT2);
+    if (curve >= 0) break;
+    // A step too far is halved on the scale of ratios.
+    t = Math.min(Math.max(t - slope / curve, 0.5 * t), 2 * t);
+  }
+  const best = d - d / (1 + t * t);
+  const low = firstKm + stepKm * Math.max(0, Math.min(samples - 1, Math.floor((best - firstKm) / stepKm)));
+  const high = Math.min(low + stepKm, lastKm);
+  const lowV = (perKm2 * low * (d - low) - h1 - line * low) / Math.sqrt(low * (d - low));
+  const highV = (perKm2 * high * (d - high) - h1 - line * high) / Math.sqrt(high * (d - high));
+  return Math.max(lowV, highV) * Math.sqrt(d * perWave);
 }
 
 /** Eqs (13) and (17) over the smooth earth: its horizon from h lies at sqrt(h a / 500), on one of the two samples around that. */

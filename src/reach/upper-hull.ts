@@ -3,69 +3,98 @@
  * preallocated arrays, since a raster has thousands of rays.
  */
 export interface UpperHull {
-  readonly x: Float64Array;
-  readonly y: Float64Array;
+  /** x and y in turn. */
+  readonly points: Float64Array;
+  /** What whoever added a point calls it. */
+  readonly names: Int32Array;
   size: number;
 }
 
 export function upperHull(capacity: number): UpperHull {
-  return { x: new Float64Array(capacity), y: new Float64Array(capacity), size: 0 };
+  return { points: new Float64Array(2 * capacity), names: new Int32Array(capacity), size: 0 };
 }
 
 /** Empties a hull and takes over the points of another. */
 export function copyHull(to: UpperHull, from: UpperHull): void {
   for (let at = 0; at < from.size; at++) {
-    to.x[at] = from.x[at] ?? 0;
-    to.y[at] = from.y[at] ?? 0;
+    to.points[2 * at] = from.points[2 * at] ?? 0;
+    to.points[2 * at + 1] = from.points[2 * at + 1] ?? 0;
+    to.names[at] = from.names[at] ?? 0;
   }
   to.size = from.size;
 }
 
 /** Adds a point right of all others, and drops those it hides under a straight line. */
-export function addToHull(hull: UpperHull, px: number, py: number): void {
-  const { x, y } = hull;
-  let last = hull.size - 1;
-  while (last >= 1) {
-    const x1 = x[last] ?? 0;
-    const y1 = y[last] ?? 0;
-    const x0 = x[last - 1] ?? 0;
-    const y0 = y[last - 1] ?? 0;
-    if ((y1 - y0) * (px - x1) > (py - y1) * (x1 - x0)) break;
-    last--;
+export function addToHull(hull: UpperHull, px: number, py: number, name: number): void {
+  const { points, names, size } = hull;
+  let place = 2 * size;
+  if (size > 1) {
+    let x1 = points[place - 2] ?? 0;
+    let y1 = points[place - 1] ?? 0;
+    while (place >= 4) {
+      const x0 = points[place - 4] ?? 0;
+      const y0 = points[place - 3] ?? 0;
+      if ((y1 - y0) * (px - x1) > (py - y1) * (x1 - x0)) break;
+      place -= 2;
+      x1 = x0;
+      y1 = y0;
+    }
   }
-  x[last + 1] = px;
-  y[last + 1] = py;
-  hull.size = last + 2;
+  points[place] = px;
+  points[place + 1] = py;
+  names[place >> 1] = name;
+  hull.size = (place >> 1) + 1;
 }
 
-/** The point of the hull seen highest, looking back from a place right of it: greatest `(y - fromY) / (fromX - x)`. */
-export function highestSeenBack(hull: UpperHull, fromX: number, fromY: number): number {
-  const { x, y } = hull;
-  let at = hull.size - 1;
-  let rise = (y[at] ?? 0) - fromY;
-  let run = fromX - (x[at] ?? 0);
-  while (at > 0) {
-    const nextRise = (y[at - 1] ?? 0) - fromY;
-    const nextRun = fromX - (x[at - 1] ?? 0);
-    // Along a convex hull the slope rises to the tangent and falls beyond it.
-    if (nextRise * run < rise * nextRun) break;
+/**
+ * The point of the hull seen highest, looking back from a place right of it: greatest `(y - fromY) / (fromX - x)`. Along a convex hull that slope rises to
+ * the tangent and falls beyond it, so that the search may begin at any point, best at the one found for the place before.
+ */
+export function highestSeenBack(
+  { points, size }: UpperHull,
+  fromX: number,
+  fromY: number,
+  begin: number,
+): number {
+  const last = 2 * (size - 1);
+  let place = begin < size ? 2 * begin : last;
+  let rise = (points[place + 1] ?? 0) - fromY;
+  let run = fromX - (points[place] ?? 0);
+  while (place < last) {
+    const nextRise = (points[place + 3] ?? 0) - fromY;
+    const nextRun = fromX - (points[place + 2] ?? 0);
+    if (nextRise * run <= rise * nextRun) break;
     rise = nextRise;
     run = nextRun;
-    at--;
+    place += 2;
   }
-  return at;
+  while (place > 0) {
+    const nextRise = (points[place - 1] ?? 0) - fromY;
+    const nextRun = fromX - (points[place - 2] ?? 0);
+    if (nextRise * run <= rise * nextRun) break;
+    rise = nextRise;
+    run = nextRun;
+    place -= 2;
+  }
+  return place >> 1;
 }
 
-/** The point of the hull farthest above lines of a slope, searched from a point known to lie right of it or on it. */
-export function farthestAbove(hull: UpperHull, slope: number, from: number): number {
-  const { x, y } = hull;
-  let at = from;
-  let best = (y[at] ?? 0) - slope * (x[at] ?? 0);
-  while (at > 0) {
-    const above = (y[at - 1] ?? 0) - slope * (x[at - 1] ?? 0);
-    if (above < best) break;
+/** The point of the hull farthest above lines of a slope; the search may begin at any point. */
+export function farthestAbove({ points, size }: UpperHull, slope: number, begin: number): number {
+  const last = 2 * (size - 1);
+  let place = begin < size ? 2 * begin : last;
+  let best = (points[place + 1] ?? 0) - slope * (points[place] ?? 0);
+  while (place < last) {
+    const above = (points[place + 3] ?? 0) - slope * (points[place + 2] ?? 0);
+    if (above <= best) break;
     best = above;
-    at--;
+    place += 2;
   }
-  return at;
+  while (place > 0) {
+    const above = (points[place - 1] ?? 0) - slope * (points[place - 2] ?? 0);
+    if (above <= best) break;
+    best = above;
+    place -= 2;
+  }
+  return place >> 1;
 }

@@ -1,7 +1,7 @@
 /**
  * What the benchmark times: one process that reads an elevation grid, sweeps it from the cell in its middle, and writes a raster.
  *
- *   node reach-process.mjs GRID.tif OUT.tif sight|loss RAYS-PER-CELL
+ *   node reach-process.mjs GRID.tif OUT.tif sight|loss
  */
 import { closeSync, fstatSync, openSync, readSync, writevSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -12,6 +12,7 @@ import { type RayFrame, rayFrame, raysOfShare } from '../../src/reach/rays.ts';
 import { readGeotiff } from '../../src/reach/read-geotiff.ts';
 import { sweepSight } from '../../src/reach/sight-sweep.ts';
 import { geotiffParts } from '../../src/reach/write-geotiff.ts';
+import { lossSettings as settings } from './loss-settings.ts';
 
 interface Task {
   readonly grid: ElevationGrid;
@@ -20,17 +21,8 @@ interface Task {
   readonly share: 0 | 1;
 }
 
-const settings = {
-  frequencyHz: 146e6,
-  polarization: 'vertical',
-  stationAntennaM: 10,
-  cellAntennaM: 1.5,
-  earthRadiusKm: 8500,
-} as const;
-
 function sweepHalf({ grid, frame, lossDb, share }: Task): void {
-  for (const [fromRay, toRay] of raysOfShare(frame, share, 2))
-    sweepLoss(grid, frame, settings, lossDb, fromRay, toRay);
+  sweepLoss(grid, frame, settings, lossDb, raysOfShare(frame, share, 2));
 }
 
 function readShared(path: string): Uint8Array {
@@ -65,12 +57,12 @@ function sight(grid: ElevationGrid, frame: RayFrame): Uint8Array {
 }
 
 if (isMainThread) {
-  const [, , input = '', output = '', what = 'loss', rays = '1'] = process.argv;
+  const [, , input = '', output = '', what = 'loss'] = process.argv;
   // The thread starts while the file is read.
   const worker = what === 'loss' ? new Worker(fileURLToPath(import.meta.url)) : undefined;
   const grid = await readGeotiff(readShared(input), input);
   const station = positionOf(grid, grid.rows >> 1, grid.columns >> 1);
-  const frame = rayFrame(grid, station, { raysPerCell: Number(rays) });
+  const frame = rayFrame(grid, station);
   if (!frame) throw new Error('no ground in the middle');
   const samples = worker ? await lossOnTwoThreads(grid, frame, worker) : sight(grid, frame);
   writeParts(output, geotiffParts({ ...grid, samples, isPlain: true }));

@@ -38,7 +38,7 @@ describe('the terms of the residue series', () => {
           cellAntennaM: 1.5,
           earthRadiusKm: 8500,
         };
-        sweepLoss(grid, frame, settings, lossDb, 0, rayCount(frame));
+        sweepLoss(grid, frame, settings, lossDb, [[0, rayCount(frame)]]);
         for (const cells of [3, 10, 40, 150, 300, 400]) {
           const km = (cells * frame.eastM) / 1000;
           const { lossDb: diffraction } = diffractionLoss({
