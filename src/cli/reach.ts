@@ -5,7 +5,7 @@ import { reachMap } from '../consequences/reach-map.ts';
 import { reachChart } from '../documents/reach-chart.ts';
 import { Refusal } from '../findings/refusal.ts';
 import { rayFrame } from '../reach/rays.ts';
-import { sweepSight } from '../reach/sight-sweep.ts';
+import { sightRaysPerCell } from '../reach/sight-sweep.ts';
 import { chanceOf, verdictOf } from '../reach/verdict.ts';
 import { writeGeotiff } from '../reach/write-geotiff.ts';
 import type { ExitStatus } from './end-with.ts';
@@ -40,16 +40,12 @@ export async function reach(file: string, options: ReachOptions): Promise<ExitSt
       'Name elevation files that cover the area under `terrain`.',
     );
   const { grid, settings, greatestLossDb, spreadDb } = map;
-  const frame = rayFrame(
-    grid,
-    map.station,
-    map.elevationM === undefined ? {} : { elevationM: map.elevationM },
-  );
-  if (!frame) throw new Refusal(`${grid.name} has no ground at the station.`);
-  const lossDb = await sweep(grid, frame, settings);
+  const stated = map.elevationM === undefined ? {} : { elevationM: map.elevationM };
+  const frame = rayFrame(grid, map.station, stated);
+  const wide = rayFrame(grid, map.station, { ...stated, raysPerCell: sightRaysPerCell });
+  if (!frame || !wide) throw new Refusal(`${grid.name} has no ground at the station.`);
+  const { lossDb, inSight } = await sweep(grid, frame, wide, settings);
 
-  const inSight = new Uint8Array(lossDb.length);
-  for (const half of ['north', 'south'] as const) sweepSight(grid, frame, settings, { inSight }, half);
   const sightShare = inSight.reduce((seen, mark) => seen + (mark > 0 ? 1 : 0), 0) / inSight.length;
 
   const marginDb = lossDb.map((loss) => greatestLossDb - loss);

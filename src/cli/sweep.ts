@@ -3,40 +3,45 @@ import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import type { ElevationGrid } from '../reach/grid.ts';
-import { type SweepSettings, sweepLoss } from '../reach/loss-sweep.ts';
-import { type RayFrame, rayCount } from '../reach/rays.ts';
+import type { SweepSettings } from '../reach/loss-sweep.ts';
+import type { RayFrame } from '../reach/rays.ts';
 import { type RayShare, sweepShare } from './ray-share.ts';
 
 /** Below this, starting a thread takes longer than the sweep. */
 const fewCells = 500_000;
 
-/** @returns loss by free space and diffraction at every cell, dB, NaN where no ray comes */
+export interface Swept {
+  /** Loss by free space and diffraction at every cell, dB, NaN where no ray comes. */
+  readonly lossDb: Float32Array;
+  /** 255 where a cell is in line of sight. */
+  readonly inSight: Uint8Array;
+}
+
 export async function sweep(
   grid: ElevationGrid,
   frame: RayFrame,
+  sightFrame: RayFrame,
   settings: SweepSettings,
-): Promise<Float32Array> {
+): Promise<Swept> {
   const cells = grid.rows * grid.columns;
-  if (cells < fewCells) {
-    const lossDb = new Float32Array(cells).fill(Number.NaN);
-    sweepLoss(grid, frame, settings, lossDb, [[0, rayCount(frame)]]);
-    return lossDb;
-  }
+  const shares = cells < fewCells ? 1 : Math.min(availableParallelism(), 8);
   const lossDb = new Float32Array(new SharedArrayBuffer(4 * cells)).fill(Number.NaN);
-  const shares = Math.min(availableParallelism(), 8);
-  const heightsM = shared(grid.heightsM);
+  const inSight = new Uint8Array(new SharedArrayBuffer(cells));
+  const heightsM = shares === 1 ? grid.heightsM : shared(grid.heightsM);
   const task = (share: number): RayShare => ({
     grid: { columns: grid.columns, rows: grid.rows, heightsM },
     frame,
+    sightFrame,
     settings,
     lossDb,
+    inSight,
     share,
     shares,
   });
   const others = Array.from({ length: shares - 1 }, (_, index) => onThread(task(index + 1)));
   sweepShare(task(0));
   await Promise.all(others);
-  return lossDb;
+  return { lossDb, inSight };
 }
 
 function shared(heightsM: Int16Array | Float32Array): Int16Array | Float32Array {

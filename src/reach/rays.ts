@@ -71,7 +71,7 @@ export interface RayOptions {
   /** How far rays go, m; to the edges of the grid unless given. */
   readonly rangeM?: number;
   /**
-   * Bundles to each cell of the grid's outermost ring, a whole number. More follow the ground between its samples more closely, and take longer.
+   * Bundles to each cell of the grid's outermost ring; below 1 they are wider than a cell. More follow the ground between its samples more closely, and take longer.
    * Unless given, as many as leave them no more than {@link usualWidthM} wide: 11 on a three-second grid, 4 on a one-second one.
    */
   readonly raysPerCell?: number;
@@ -106,7 +106,7 @@ export function rayFrame(
     const station = isAlongColumns ? column : row;
     const count = isAlongColumns ? columns : rows;
     const extent = Math.max(1, Math.ceil(sign > 0 ? count - 1 - station : station));
-    const half = extent * raysPerCell;
+    const half = Math.ceil(extent * raysPerCell);
     // The first sample is at least half a cell away: nearer ones would read as cliffs before a low antenna.
     const majorStart = sign > 0 ? Math.ceil(station + 0.5) : Math.floor(station - 0.5);
     const inGrid = sign > 0 ? count - majorStart : majorStart + 1;

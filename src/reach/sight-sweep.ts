@@ -1,16 +1,14 @@
 /**
- * What is in sight from a station, cell by cell: the line of sight alone, far quicker than the loss.
+ * What is in sight from a station, cell by cell: the line of sight alone, far quicker than the loss, and for every cell what testing the straight line
+ * to it would say: the ground at each crossing of the rows or columns between (whichever it is steeper to), straight between the two samples there.
  *
- * Goes outwards row by row. Each cell takes over the line that grazes the ground before it from its two neighbours towards the station, straight
- * between them, carried on by one step: the reference plane of J. Wang, G. J. Robinson and K. White, "Generating viewsheds without using
- * sightlines", Photogrammetric Engineering & Remote Sensing 66 (2000). So every cell is looked at once. Grazing lines are smoothed a
- * little on the way: where the line clears or misses by metres the answer is that of following each ray.
- *
- * The bend of rays in latitude and longitude is that of {@link ./rays.ts}, but for those that begin due east and west on the side of the pole,
- * which are taken along the row.
+ * Bundles of rays a few cells wide are followed outwards. At each step the highest and the lowest sample that any ray of the bundle can lean
+ * on give bounds of how steep its horizon is: a cell above the upper bound is in sight, one below the lower is not. Only cells between have their own line
+ * tested, and only where the highest sample of a step stands above it.
  */
 import { lowestGroundM, type SweptGrid } from './ground-ahead.ts';
-import type { RayFrame } from './rays.ts';
+import { type Bundle, visitBundles } from './ray-bundles.ts';
+import { type Quadrant, type Ray, type RayFrame, rayOf } from './rays.ts';
 
 export interface SightSettings {
   /** Antenna heights above ground, m: the station's, and that of whoever stands in a cell. */
@@ -19,170 +17,204 @@ export interface SightSettings {
   readonly earthRadiusKm: number;
 }
 
-/** What is filled, cell by cell in the order of the grid. */
-export interface SightResult {
-  /** How far the antenna in the cell stands above the line that grazes the ground before it, m. Below 0: what it lacks to be in sight. Begin with NaN. */
-  readonly clearanceM?: Float32Array;
-  /** 255 where it is in sight. Begin with 0. */
-  readonly inSight?: Uint8Array;
-}
+/** The bundles with which a sweep is quickest; what it finds does not depend on them. */
+export const sightRaysPerCell = 1 / 8;
 
-/** Lower than any line of sight, and finite, so that lines between may be reckoned with it. */
-const noGroundM = -1e6;
-
-/** Sweeps the half of a grid north or south of the station; the row of the station with either. */
+/**
+ * Marks what is in sight with 255, cell by cell in the order of the grid. Begin with 0, which also stays where voids lie between and beyond the range.
+ *
+ * Sweeps the cells of the rays in each stretch, without its last number. All of them: 0 to `rayCount(frame)`.
+ */
 export function sweepSight(
   grid: SweptGrid,
   frame: RayFrame,
   settings: SightSettings,
-  result: SightResult,
-  half: 'north' | 'south',
+  inSight: Uint8Array,
+  stretches: readonly (readonly [fromRay: number, toRay: number])[],
 ): void {
-  const { columns, rows } = grid;
-  const down = half === 'south' ? 1 : -1;
-  const [startRow, startColumn] = [Math.round(frame.row), Math.round(frame.column)];
-  const stationM = frame.groundM + settings.stationAntennaM;
-  const fallPerM2 = 1 / (2000 * settings.earthRadiusKm);
-  const steps = columnSteps(frame);
-  let before = new Float64Array(columns).fill(noGroundM);
-  let grazing = new Float64Array(columns).fill(noGroundM);
-  for (let row = startRow; row >= 0 && row < rows; row += down) {
-    // The nearest row counts as that of the station, so that it leans on no other.
-    const away = row === startRow ? 0 : Math.abs(row - frame.row);
-    const line: Line = {
-      base: row * columns,
-      away,
-      eastM: frame.eastM * (1 + 0.5 * frame.closingPerM * frame.northM * (row - frame.row)),
-      down,
-      stationM,
-      cellM: settings.cellAntennaM,
-      fallPerM2,
-    };
-    const left = Math.max(0, Math.ceil(frame.column - away));
-    const right = Math.min(columns - 1, Math.floor(frame.column + away));
-    if (away > 0) acrossRow(grid, frame, line, left, right, before, grazing, result);
-    else setOwnCell(line, startColumn, grazing, result);
-    alongRow(grid, frame, line, steps, 1, away > 0 ? right + 1 : startColumn + 1, before, grazing, result);
-    alongRow(grid, frame, line, steps, -1, away > 0 ? left - 1 : startColumn - 1, before, grazing, result);
-    [before, grazing] = [grazing, before];
+  const room = Math.max(grid.columns, grid.rows) + 2;
+  const sweep: Sweep = {
+    grid,
+    frame,
+    inSight,
+    stationM: frame.groundM + settings.stationAntennaM,
+    cellM: settings.cellAntennaM,
+    perKm2: 500 / settings.earthRadiusKm,
+    rangeKm: frame.rangeM / 1000,
+    high: new Float64Array(room),
+    blockHigh: new Float64Array((room >> blockBits) + 2),
+    most: new Float64Array(room).fill(Number.NEGATIVE_INFINITY),
+    mostAt: new Int32Array(room),
+    least: new Float64Array(room).fill(Number.NEGATIVE_INFINITY),
+  };
+  for (const [fromRay, toRay] of stretches) {
+    if (fromRay === 0) inSight[Math.round(frame.row) * grid.columns + Math.round(frame.column)] = 255;
+    visitBundles(frame, fromRay, toRay, (bundle) => walk(sweep, bundle));
   }
 }
 
-/** A row, and what all its cells are reckoned with. */
-interface Line {
-  readonly base: number;
-  /** Rows from the station, with fractions. */
-  readonly away: number;
-  /** Metres from column to column, half-way to the station. */
-  readonly eastM: number;
-  readonly down: 1 | -1;
+interface Sweep {
+  readonly grid: SweptGrid;
+  readonly frame: RayFrame;
+  readonly inSight: Uint8Array;
   readonly stationM: number;
   readonly cellM: number;
-  readonly fallPerM2: number;
+  /** Fall of the earth, m per km². */
+  readonly perKm2: number;
+  readonly rangeKm: number;
+  /** Of each step: the steepest that its highest sample can be seen, m for each step of distance; and of each sixteen steps. */
+  readonly high: Float64Array;
+  readonly blockHigh: Float64Array;
+  /** Before each step: bounds of the slope of the horizon, and which step makes the upper one. */
+  readonly most: Float64Array;
+  readonly mostAt: Int32Array;
+  readonly least: Float64Array;
 }
 
-/** Of each column: one over its steps from the station, how much farther it is than the one before, and by how many rows a step due east or west bends there. */
-interface ColumnSteps {
-  readonly over: Float64Array;
-  readonly growth: Float64Array;
-  readonly bend: Float64Array;
-}
+const blockBits = 4;
 
-function columnSteps({ columns, column, closingPerM, eastM, northM }: RayFrame): ColumnSteps {
-  const away = Float64Array.from({ length: columns }, (_, index) => Math.abs(index - column));
-  return {
-    bend: away.map((steps) => (0.5 * closingPerM * eastM * eastM * steps) / northM),
-    over: away.map((steps) => 1 / Math.max(steps, 0.5)),
-    growth: away.map((steps) => steps / Math.max(steps - 1, 0.5)),
-  };
-}
+/** Cells nearer than that to a bound are tested, m: far more than rounding, and the little by which lines in a bundle bend otherwise than its edges. */
+const slackM = 0.01;
 
-function setOwnCell({ base, cellM }: Line, column: number, grazing: Float64Array, result: SightResult): void {
-  grazing[column] = noGroundM;
-  if (result.clearanceM) result.clearanceM[base + column] = cellM;
-  if (result.inSight) result.inSight[base + column] = 255;
-}
+/** As high as the ground behind a void may be. */
+const unknownM = 1e6;
 
-/** Cells that are farther off in rows than in columns: they lean on the row before. */
-function acrossRow(
-  { heightsM }: SweptGrid,
-  frame: RayFrame,
-  { base, away, eastM, down, stationM, cellM, fallPerM2 }: Line,
-  left: number,
-  right: number,
-  before: Float64Array,
-  grazing: Float64Array,
-  { clearanceM, inSight }: SightResult,
-): void {
-  const over = 1 / away;
-  const growth = away / Math.max(away - 1, 0.5);
-  const isNext = away < 1.5;
-  const northM2 = (away * frame.northM) ** 2;
-  const bend = -down * frame.closingPerM * frame.northM * away;
-  const stretch2 = 0.5 * (frame.eastM / frame.northM) ** 2;
-  const rangeM2 = frame.rangeM ** 2;
-  for (let column = left; column <= right; column++) {
-    const aside = column - frame.column;
-    const slope = Math.abs(aside) * over;
-    let share = slope * (1 + bend * (1 + stretch2 * slope * slope));
-    if (share > 1) share = 1;
-    const near = before[column] ?? 0;
-    const far = before[aside < 0 ? column + 1 : column - 1] ?? near;
-    let line = isNext ? noGroundM : (near + share * (far - near)) * growth;
-    const h = heightsM[base + column] ?? 0;
-    const asideM = aside * eastM;
-    const d2 = northM2 + asideM * asideM;
-    const rise = h - stationM - d2 * fallPerM2;
-    const clear = isNext ? cellM : rise + cellM - line;
-    if (rise > line) line = rise;
-    // What lies behind a void is unknown.
-    if (!(h > lowestGroundM)) line = Number.NaN;
-    else if (d2 <= rangeM2) {
-      if (inSight && clear >= 0) inSight[base + column] = 255;
-      if (clearanceM) clearanceM[base + column] = clear;
+/** @returns whether the ground goes on beyond */
+function walk(sweep: Sweep, bundle: Bundle): boolean {
+  const { grid, frame, inSight, stationM, cellM, perKm2, rangeKm, high, blockHigh, most, mostAt, least } =
+    sweep;
+  const { quadrant, fromStep, toStep, lowSlope, highSlope, isOwn } = bundle;
+  const { isAlongColumns, sign, lead } = quadrant;
+  const { columns, heightsM } = grid;
+  const station = isAlongColumns ? frame.row : frame.column;
+  const last = (isAlongColumns ? grid.rows : columns) - 1;
+  const majorStride = isAlongColumns ? sign : sign * columns;
+  const minorStride = isAlongColumns ? columns : 1;
+  const low = rayOf(frame, quadrant, lowSlope);
+  const top = rayOf(frame, quadrant, highSlope);
+  // A cell on a diagonal goes to the quarters of the columns.
+  const diagonal = isAlongColumns ? 1e-9 : -1e-9;
+  let steepest = most[fromStep] ?? 0;
+  let steepestAt = mostAt[fromStep] ?? 0;
+  let lowest = least[fromStep] ?? 0;
+  let inBlock = Number.NEGATIVE_INFINITY;
+  for (let step = (fromStep >> blockBits) << blockBits; step < fromStep; step++)
+    inBlock = Math.max(inBlock, high[step] ?? 0);
+  blockHigh[fromStep >> blockBits] = inBlock;
+  let base = (quadrant.majorStart + sign * fromStep) * (isAlongColumns ? 1 : columns);
+  let step = fromStep;
+  for (; step < toStep; step++, base += majorStride) {
+    const t = lead + step;
+    const lowAt = station + (low.slope + low.bend * t) * t;
+    const topAt = station + (top.slope + top.bend * t) * t;
+    if (topAt < -1 || lowAt > last + 1) break;
+    const lowKm = (low.firstKm + low.secondKm * t) * t;
+    const topKm = (top.firstKm + top.secondKm * t) * t;
+    const nearKm = Math.min(lowKm, topKm);
+    const farKm = Math.max(lowKm, topKm);
+    if (nearKm > rangeKm) break;
+    // Distance in steps along the ray: the same on the line to a cell, whatever bundle holds it.
+    const lowSteps = lowKm / low.firstKm;
+    const topSteps = topKm / top.firstKm;
+    const fewSteps = Math.min(lowSteps, topSteps);
+    const manySteps = Math.max(lowSteps, topSteps);
+    const fallLeastM = perKm2 * nearKm * nearKm;
+    const fallMostM = perKm2 * farKm * farKm;
+    const surelyM = steepest * (steepest > 0 ? manySteps : fewSteps) + stationM - cellM + fallMostM + slackM;
+    const perhapsM = lowest * (lowest > 0 ? fewSteps : manySteps) + stationM - cellM + fallLeastM - slackM;
+    const first = Math.max(0, Math.floor(lowAt));
+    const end = Math.min(last, Math.ceil(topAt));
+    // The cells of this bundle begin on its lower edge, and end before its upper one.
+    const ownFrom = isOwn ? Math.max(lowAt, station - t - diagonal) : Number.POSITIVE_INFINITY;
+    const ownTo = Math.min(topAt, station + t + diagonal + 1e-12);
+    let highestM = -unknownM;
+    let lowestM = unknownM;
+    for (let cell = first, number = base + first * minorStride; cell <= end; cell++, number += minorStride) {
+      const h = heightsM[number] ?? 0;
+      if (!(h > lowestGroundM)) {
+        highestM = unknownM;
+        continue;
+      }
+      if (h > highestM) highestM = h;
+      if (h < lowestM) lowestM = h;
+      if (h < perhapsM || cell < ownFrom || cell >= ownTo) continue;
+      const isSure = h >= surelyM && farKm <= rangeKm;
+      if (isSure || isSeen(sweep, bundle, low, top, step, cell, h)) inSight[number] = 255;
     }
-    grazing[column] = line;
+    const mostM = highestM - stationM - fallLeastM;
+    const seenHigh = mostM / (mostM > 0 ? fewSteps : manySteps);
+    const leastM = (lowestM === unknownM ? -unknownM : lowestM) - stationM - fallMostM;
+    const seenLow = leastM / (leastM > 0 ? manySteps : fewSteps);
+    high[step] = seenHigh;
+    if ((step & ((1 << blockBits) - 1)) === 0 || seenHigh > inBlock) inBlock = seenHigh;
+    blockHigh[step >> blockBits] = inBlock;
+    if (seenHigh > steepest) {
+      steepest = seenHigh;
+      steepestAt = step;
+    }
+    if (seenLow > lowest) lowest = seenLow;
+    most[step + 1] = steepest;
+    mostAt[step + 1] = steepestAt;
+    least[step + 1] = lowest;
   }
+  return step === toStep;
 }
 
-/** Cells that are farther off in columns: they lean on the column before, in this row and in the row before. */
-function alongRow(
-  { heightsM, columns }: SweptGrid,
-  frame: RayFrame,
-  { base, away, eastM, down, stationM, cellM, fallPerM2 }: Line,
-  steps: ColumnSteps,
-  right: 1 | -1,
-  from: number,
-  before: Float64Array,
-  grazing: Float64Array,
-  { clearanceM, inSight }: SightResult,
-): void {
-  const { over, growth, bend } = steps;
-  const northM2 = (away * frame.northM) ** 2;
-  const rangeM2 = frame.rangeM ** 2;
-  const rowsAway = away * (1 + down * frame.closingPerM * frame.northM * away);
-  for (let column = from; column >= 0 && column < columns; column += right) {
-    const perStep = over[column] ?? 0;
-    const aside = column - frame.column;
-    const isNext = perStep > 1 / 1.5;
-    // Towards the equator rays leave the parallel on which they began, by the bend of rays.ts.
-    let share = rowsAway * perStep + down * (bend[column] ?? 0);
-    if (share < 0 || away === 0) share = 0;
-    else if (share > 1) share = 1;
-    const near = grazing[column - right] ?? 0;
-    const far = before[column - right] ?? 0;
-    let line = isNext ? noGroundM : (near + share * (far - near)) * (growth[column] ?? 1);
-    const h = heightsM[base + column] ?? 0;
-    const asideM = aside * eastM;
-    const d2 = northM2 + asideM * asideM;
-    const rise = h - stationM - d2 * fallPerM2;
-    const clear = isNext && away < 1.5 ? cellM : rise + cellM - line;
-    if (rise > line) line = rise;
-    if (!(h > lowestGroundM)) line = Number.NaN;
-    else if (d2 <= rangeM2) {
-      if (inSight && clear >= 0) inSight[base + column] = 255;
-      if (clearanceM) clearanceM[base + column] = clear;
-    }
-    grazing[column] = line;
+/** Tests the line to one cell. */
+function isSeen(
+  sweep: Sweep,
+  { quadrant, lowSlope, highSlope }: Bundle,
+  low: Ray,
+  top: Ray,
+  step: number,
+  cell: number,
+  groundM: number,
+): boolean {
+  const { frame, stationM, cellM, perKm2, rangeKm, high, blockHigh, mostAt } = sweep;
+  const { isAlongColumns, lead } = quadrant;
+  const t = lead + step;
+  const lowAt = (low.slope + low.bend * t) * t;
+  const topAt = (top.slope + top.bend * t) * t;
+  const part = (cell - (isAlongColumns ? frame.row : frame.column) - lowAt) / (topAt - lowAt);
+  const ray = rayOf(frame, quadrant, lowSlope + part * (highSlope - lowSlope));
+  const bend = low.bend + part * (top.bend - low.bend);
+  const d = (ray.firstKm + ray.secondKm * t) * t;
+  if (d > rangeKm) return false;
+  const aboveM = groundM + cellM - stationM;
+  const line = aboveM / d - perKm2 * d;
+  // First where the horizon most likely is.
+  if (step > 0 && hides(sweep, quadrant, ray, bend, line, mostAt[step] ?? 0)) return false;
+  const least = ((aboveM - perKm2 * d * d - slackM) * ray.firstKm) / d;
+  for (let block = (step - 1) >> blockBits; block >= 0; block--) {
+    if ((blockHigh[block] ?? 0) < least) continue;
+    const end = Math.min((block + 1) << blockBits, step);
+    for (let at = block << blockBits; at < end; at++)
+      if ((high[at] ?? 0) >= least && hides(sweep, quadrant, ray, bend, line, at)) return false;
   }
+  return true;
+}
+
+/** Whether the ground where a line crosses a step stands above it, or nobody knows. */
+function hides(
+  { grid, frame, stationM, perKm2 }: Sweep,
+  { isAlongColumns, sign, lead, majorStart }: Quadrant,
+  { slope, firstKm, secondKm }: Ray,
+  bend: number,
+  line: number,
+  step: number,
+): boolean {
+  const { columns, rows, heightsM } = grid;
+  const last = (isAlongColumns ? rows : columns) - 1;
+  const minorStride = isAlongColumns ? columns : 1;
+  const t = lead + step;
+  const across = (isAlongColumns ? frame.row : frame.column) + (slope + bend * t) * t;
+  const minor = Math.min(last, Math.max(0, across));
+  const before = Math.trunc(minor + 1e-9);
+  const share = Math.max(0, minor - before);
+  const number = (majorStart + sign * step) * (isAlongColumns ? 1 : columns) + before * minorStride;
+  const h0 = heightsM[number] ?? 0;
+  const h1 = share > 0 ? (heightsM[number + minorStride] ?? 0) : h0;
+  if (!(h0 > lowestGroundM && h1 > lowestGroundM)) return true;
+  const km = (firstKm + secondKm * t) * t;
+  return (h0 + share * (h1 - h0) - stationM) / km - perKm2 * km > line;
 }

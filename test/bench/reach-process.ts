@@ -10,19 +10,21 @@ import { type ElevationGrid, positionOf } from '../../src/reach/grid.ts';
 import { sweepLoss } from '../../src/reach/loss-sweep.ts';
 import { type RayFrame, rayFrame, raysOfShare } from '../../src/reach/rays.ts';
 import { readGeotiff } from '../../src/reach/read-geotiff.ts';
-import { sweepSight } from '../../src/reach/sight-sweep.ts';
+import { sightRaysPerCell, sweepSight } from '../../src/reach/sight-sweep.ts';
 import { geotiffParts } from '../../src/reach/write-geotiff.ts';
 import { lossSettings as settings } from './loss-settings.ts';
 
 interface Task {
   readonly grid: ElevationGrid;
   readonly frame: RayFrame;
-  readonly lossDb: Float32Array;
+  readonly raster: Float32Array | Uint8Array;
   readonly share: 0 | 1;
 }
 
-function sweepHalf({ grid, frame, lossDb, share }: Task): void {
-  sweepLoss(grid, frame, settings, lossDb, raysOfShare(frame, share, 2));
+function sweepHalf({ grid, frame, raster, share }: Task): void {
+  const stretches = raysOfShare(frame, share, 2);
+  if (raster instanceof Uint8Array) sweepSight(grid, frame, settings, raster, stretches);
+  else sweepLoss(grid, frame, settings, raster, stretches);
 }
 
 function readShared(path: string): Uint8Array {
@@ -40,32 +42,28 @@ function writeParts(path: string, parts: readonly Uint8Array[]): void {
   closeSync(file);
 }
 
-async function lossOnTwoThreads(grid: ElevationGrid, frame: RayFrame, worker: Worker): Promise<Float32Array> {
-  const lossDb = new Float32Array(new SharedArrayBuffer(4 * grid.rows * grid.columns)).fill(Number.NaN);
+async function onTwoThreads(task: Task, worker: Worker): Promise<void> {
   const done = new Promise((resolve, reject) => worker.once('message', resolve).once('error', reject));
-  worker.postMessage({ grid, frame, lossDb, share: 1 } satisfies Task);
-  sweepHalf({ grid, frame, lossDb, share: 0 });
+  worker.postMessage({ ...task, share: 1 } satisfies Task);
+  sweepHalf(task);
   await done;
-  return lossDb;
-}
-
-/** So quick that a second thread would not be up in time. */
-function sight(grid: ElevationGrid, frame: RayFrame): Uint8Array {
-  const inSight = new Uint8Array(grid.rows * grid.columns);
-  for (const half of ['north', 'south'] as const) sweepSight(grid, frame, settings, { inSight }, half);
-  return inSight;
 }
 
 if (isMainThread) {
   const [, , input = '', output = '', what = 'loss'] = process.argv;
   // The thread starts while the file is read.
-  const worker = what === 'loss' ? new Worker(fileURLToPath(import.meta.url)) : undefined;
+  const worker = new Worker(fileURLToPath(import.meta.url));
   const grid = await readGeotiff(readShared(input), input);
   const station = positionOf(grid, grid.rows >> 1, grid.columns >> 1);
-  const frame = rayFrame(grid, station);
+  const frame = rayFrame(grid, station, what === 'sight' ? { raysPerCell: sightRaysPerCell } : {});
   if (!frame) throw new Error('no ground in the middle');
-  const samples = worker ? await lossOnTwoThreads(grid, frame, worker) : sight(grid, frame);
-  writeParts(output, geotiffParts({ ...grid, samples, isPlain: true }));
+  const cells = grid.rows * grid.columns;
+  const raster =
+    what === 'sight'
+      ? new Uint8Array(new SharedArrayBuffer(cells))
+      : new Float32Array(new SharedArrayBuffer(4 * cells)).fill(Number.NaN);
+  await onTwoThreads({ grid, frame, raster, share: 0 }, worker);
+  writeParts(output, geotiffParts({ ...grid, samples: raster, isPlain: true }));
   process.stdout.write(`${Math.round(process.resourceUsage().maxRSS / 1024)}\n`);
 } else {
   parentPort?.once('message', (task: Task) => {
