@@ -357,7 +357,7 @@ program
   .addOption(today)
   .addHelpText(
     'after',
-    '\nExamples:\n  readback reach plan.yaml --station gap\n  readback reach plan.yaml --station home --radio mobile --out charts',
+    '\nA cell stands for somebody in the field: under the trees of the plan, where `terrain` names `woodland`.\nElevation files are in latitude and longitude.\n\nExamples:\n  readback reach plan.yaml --station gap\n  readback reach plan.yaml --station home --radio mobile --out charts',
   )
   .action(async (plan: string, options) =>
     endWith((await import('./reach.ts')).reach(plan, { ...options, ...program.opts() })),

@@ -4,6 +4,7 @@ import { loadGround } from '../consequences/load-ground.ts';
 import { reachMap } from '../consequences/reach-map.ts';
 import { reachChart } from '../documents/reach-chart.ts';
 import { Refusal } from '../findings/refusal.ts';
+import type { SweepSettings } from '../reach/loss-sweep.ts';
 import { rayFrame } from '../reach/rays.ts';
 import { sightRaysPerCell } from '../reach/sight-sweep.ts';
 import { chanceOf, verdictOf } from '../reach/verdict.ts';
@@ -26,8 +27,10 @@ export interface ReachOptions {
   readonly today?: string;
 }
 
-const caution =
-  'A planning aid: medians in the open, by ITU-R P.526 over the elevation files. Only a trial proves a path.';
+function cautionOf({ cellTreesM }: SweepSettings): string {
+  const where = cellTreesM === undefined ? 'in the open' : `under trees of ${cellTreesM} m (ITU-R P.833)`;
+  return `A planning aid: medians ${where}, by ITU-R P.526 over the elevation files. Only a trial proves a path.`;
+}
 
 export async function reach(file: string, options: ReachOptions): Promise<ExitStatus> {
   const { plan, consequences, read, file: planFile } = await loadSubject(file, options);
@@ -40,6 +43,7 @@ export async function reach(file: string, options: ReachOptions): Promise<ExitSt
       'Name elevation files that cover the area under `terrain`.',
     );
   const { grid, settings, greatestLossDb, spreadDb } = map;
+  const caution = cautionOf(settings);
   const stated = map.elevationM === undefined ? {} : { elevationM: map.elevationM };
   const frame = rayFrame(grid, map.station, stated);
   const wide = rayFrame(grid, map.station, { ...stated, raysPerCell: sightRaysPerCell });

@@ -149,15 +149,20 @@ export function stationAt(
   const holders = members.length > 0 ? members : consequences.holdersOf(end.radio);
   const settings = holders.flatMap((member) => consequences.use(member, end.radio, on.slot)?.setting ?? []);
   const powerW = settings.length > 0 ? Math.min(...settings.map((setting) => setting.powerW)) : undefined;
-  const underTrees = place.kind === 'field' && radio.antenna.carried !== 'mast';
+  const treesM = place.kind === 'field' ? treesInField(plan, end.radio) : undefined;
   return {
     position: place.at,
     ...aerial(radio.antenna, 'hand', on),
     ...(powerW !== undefined && { powerW }),
     ...(radio.sensitivityDbm !== undefined && { sensitivityDbm: radio.sensitivityDbm }),
     place: noise,
-    ...(underTrees && plan.terrain.woodlandM !== undefined && { treesM: plan.terrain.woodlandM }),
+    ...(treesM !== undefined && { treesM }),
   };
+}
+
+/** Height of the trees around whoever stands in the field with a radio, m: none above an antenna on a mast. */
+export function treesInField(plan: Plan, radio: string): number | undefined {
+  return plan.radios.get(radio)?.antenna.carried === 'mast' ? undefined : plan.terrain.woodlandM;
 }
 
 function aerial(

@@ -1,6 +1,6 @@
 /**
  * From where a station is reached: what a sweep over the ground needs, and what the path may lose before the margin
- * is gone. The map stands for one kind of radio in the open; woodland is for the path table, which knows the places.
+ * is gone. The map stands for one kind of radio, carried in the field: under the trees of the plan, where it names any.
  */
 import type { Plan } from '../plan/model.ts';
 import { medianEarthRadiusKm } from '../reach/earth.ts';
@@ -9,7 +9,7 @@ import type { SweepSettings } from '../reach/loss-sweep.ts';
 import type { Position } from '../reach/position.ts';
 import { groundUnder } from '../reach/stitch-grids.ts';
 import type { Consequences } from './consequences.ts';
-import { type Ground, radioPath, stationAt } from './paths.ts';
+import { type Ground, radioPath, stationAt, treesInField } from './paths.ts';
 import type { PathEnd } from './wanted-paths.ts';
 
 export interface ReachMap {
@@ -18,7 +18,7 @@ export interface ReachMap {
   /** Ground under it, where the plan states it. */
   readonly elevationM?: number;
   readonly settings: SweepSettings;
-  /** What free space and diffraction may take together in the worse direction, dB. */
+  /** What free space, diffraction and woodland may take together in the worse direction, dB. */
   readonly greatestLossDb: number;
   readonly spreadDb: number;
 }
@@ -40,9 +40,10 @@ export function reachMap(
   if (!place || !on) return { ok: false, reason: 'The station or the channel is not in the plan.' };
   const grid = groundUnder(ground.terrain.grids, [place.at]);
   if (!grid) return { ok: false, reason: `No elevation file covers ${place.name}.` };
-  // Any other place gives the budget, once what the ground takes is added back.
-  for (const other of plan.places.values()) {
-    if (other.id === place.id) continue;
+  // Any other place gives the budget, once what the ground takes is added back; best one in the field, where the noise is that of a cell.
+  const others = [...plan.places.values()].filter(({ id }) => id !== place.id);
+  const cellTreesM = treesInField(plan, radio);
+  for (const other of others.toSorted((a, b) => Number(b.kind === 'field') - Number(a.kind === 'field'))) {
     const from = { kind: 'member' as const, place: other.id, radio };
     const { prediction } = radioPath(plan, consequences, ground, { from, to: station, slot, members: [] });
     if (!prediction.ok) continue;
@@ -56,6 +57,7 @@ export function reachMap(
     const spent = worse.parts
       .filter(({ what }) => ofTheGround.has(what))
       .reduce((sum, { db }) => sum - db, 0);
+    const at = stationAt(plan, consequences, station, [], on);
     return {
       ok: true,
       grid,
@@ -64,9 +66,11 @@ export function reachMap(
       settings: {
         frequencyHz: on.transmitHz ?? on.receiveHz,
         polarization: 'vertical',
-        stationAntennaM: stationAt(plan, consequences, station, [], on).antenna.heightM,
+        stationAntennaM: at.antenna.heightM,
         cellAntennaM: stationAt(plan, consequences, from, [], on).antenna.heightM,
         earthRadiusKm: medianEarthRadiusKm,
+        ...(at.treesM !== undefined && { stationTreesM: at.treesM }),
+        ...(cellTreesM !== undefined && { cellTreesM }),
       },
       greatestLossDb: worse.marginDb + spent,
       spreadDb: worse.spreadDb,

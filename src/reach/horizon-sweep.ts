@@ -39,6 +39,9 @@ export interface HorizonBatch {
   readonly v: Float64Array;
   /** Antennas above the smooth surface, m: the station's and the cell's in turn. */
   readonly aboveM: Float32Array;
+  /** Slopes at which the path leaves the station and the cell, towards the other or over the horizon, m/km. */
+  readonly leaving: Float64Array;
+  readonly arriving: Float64Array;
 }
 
 /** The ray along which the ground was taken: cells aside for each step, km for each step, and how many steps before sample 1 it begins. */
@@ -62,7 +65,7 @@ export function fillHorizons(
   { km, samples, steepestAt, steepestFlatAt, sum, moment }: GroundAhead,
   cells: CellBatch,
   { curved, flat }: Hulls,
-  { v, aboveM }: HorizonBatch,
+  { v, aboveM, leaving, arriving }: HorizonBatch,
   from: number,
   to: number,
 ): void {
@@ -151,6 +154,9 @@ export function fillHorizons(
       if (slopeBack > back) back = slopeBack;
     }
     const curvedLine = line - perKm2 * d;
+    leaving[index] = Math.max(steep, curvedLine);
+    // Seen from the cell the earth falls away towards the station.
+    arriving[index] = Math.max(back - 2 * perKm2 * d, -line - perKm2 * d);
     v[index] =
       steep < curvedLine
         ? Number.NaN

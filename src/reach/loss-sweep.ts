@@ -33,6 +33,7 @@ import { type RayFrame, rayOf } from './rays.ts';
 import { smoothEarth } from './smooth-terms.ts';
 import type { Polarization } from './spherical-earth.ts';
 import { copyHull, upperHull } from './upper-hull.ts';
+import { addWoodland, hasWoodland } from './woodland-sweep.ts';
 
 export interface SweepSettings {
   readonly frequencyHz: number;
@@ -41,13 +42,16 @@ export interface SweepSettings {
   readonly stationAntennaM: number;
   readonly cellAntennaM: number;
   readonly earthRadiusKm: number;
+  /** Trees among which the station stands, and whoever stands in a cell, m high; absent in the open. */
+  readonly stationTreesM?: number;
+  readonly cellTreesM?: number;
 }
 
 /** A few steps from the station: ten metres of free space. */
 const nearestKm = 0.01;
 
 /**
- * Fills free space and diffraction together, dB, cell by cell in the order of the grid. Begin with NaN throughout: it stays where no ray comes.
+ * Fills free space, diffraction and woodland together, dB, cell by cell in the order of the grid. Begin with NaN throughout: it stays where no ray comes.
  *
  * Sweeps the cells of the rays in each stretch, without its last number. All of them: 0 to `rayCount(frame)`.
  */
@@ -84,6 +88,8 @@ interface Sweep {
   readonly batch: ExcessBatch;
   readonly aboveM: Float32Array;
   readonly excessDb: Float64Array;
+  readonly leaving: Float64Array;
+  readonly arriving: Float64Array;
   /** One pair for each level of bundles. */
   readonly hulls: readonly Hulls[];
 }
@@ -120,6 +126,8 @@ function newSweep(grid: SweptGrid, frame: RayFrame, settings: SweepSettings, los
     batch,
     aboveM: batch.aboveM,
     excessDb: perCell(),
+    leaving: perCell(),
+    arriving: perCell(),
     hulls: Array.from({ length: levelCount(frame) + 1 }, () => ({
       curved: upperHull(room),
       flat: upperHull(room),
@@ -152,6 +160,7 @@ function setLosses(sweep: Sweep, bundle: Bundle, from: number, to: number): void
     lossDb[cells.cell[index] ?? 0] = edge + (excessDb[index] ?? 0);
   }
   if (from === 1) setNextDoor(sweep);
+  if (hasWoodland(sweep.settings)) addWoodland(sweep.settings, cells, sweep.leaving, sweep.arriving, lossDb);
 }
 
 function raySteps(frame: RayFrame, { quadrant, lowSlope, highSlope }: Bundle): RaySteps {

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { antennaSituation } from '../../src/reach/antenna-situation.ts';
 import { diffractionLoss } from '../../src/reach/diffraction.ts';
 import { freeSpaceLossDb } from '../../src/reach/free-space.ts';
 import { loadGeodesy } from '../../src/reach/geodesy.ts';
 import { cellOf, type ElevationGrid, positionOf } from '../../src/reach/grid.ts';
+import { linkBudget } from '../../src/reach/link-budget.ts';
 import { type SweepSettings, sweepLoss } from '../../src/reach/loss-sweep.ts';
 import type { Position } from '../../src/reach/position.ts';
 import { type RayOptions, rayCount, rayFrame } from '../../src/reach/rays.ts';
@@ -67,6 +69,45 @@ describe('the loss to every cell', () => {
       expect(Math.sqrt(squares / compared)).toBeLessThan(0.5);
     },
   );
+
+  it('holds what woodland at both ends takes, as the link budget has it', () => {
+    const [, { at, ...heights }] = stations;
+    const trees = { stationTreesM: 15, cellTreesM: 12 };
+    const settings = { ...heights, ...trees, polarization: 'vertical', earthRadiusKm: radiusKm } as const;
+    const { lossDb } = sweep(hills, at, settings);
+    const antenna = (heightM: number) => antennaSituation({ carried: 'hand', heightM }, settings.frequencyHz);
+    const random = numbers(5);
+    const offDb: number[] = [];
+    const takenDb: number[] = [];
+    while (offDb.length < 2000) {
+      const [row, column] = [Math.floor(random() * hills.rows), Math.floor(random() * hills.columns)];
+      const { distancesKm, heightsM } = profileTo(hills, at, row, column);
+      if (distancesKm.length < 3 || heightsM.some(Number.isNaN)) continue;
+      const budget = linkBudget({
+        profile: {
+          distancesKm: Float64Array.from(distancesKm),
+          heightsM: Float64Array.from(heightsM),
+          basis: 'grid',
+          gaps: [],
+          bridged: [],
+        },
+        frequencyHz: settings.frequencyHz,
+        transmitter: { antenna: antenna(settings.stationAntennaM), feedLossDb: 0, treesM: 15, powerW: 5 },
+        receiver: { antenna: antenna(settings.cellAntennaM), feedLossDb: 0, treesM: 12, place: 'rural' },
+        service: 'fm-voice',
+        widthHz: 12_500,
+        earthRadiusKm: radiusKm,
+      });
+      if (!budget.ok) throw new Error(budget.reason);
+      offDb.push(Math.abs((lossDb[row * hills.columns + column] ?? Number.NaN) - budget.lossDb));
+      takenDb.push(
+        budget.parts.reduce((sum, { what, db }) => sum - (what.startsWith('woodland') ? db : 0), 0),
+      );
+    }
+    expect(offDb.filter((off) => off <= 0.5).length / offDb.length).toBeGreaterThan(0.99);
+    // Horizons differ, and so do the depths of the wood.
+    expect(Math.max(...takenDb) - Math.min(...takenDb)).toBeGreaterThan(5);
+  });
 
   it('is the same whether one sweep does it or three share the rays', () => {
     const [{ at, ...heights }] = stations;
