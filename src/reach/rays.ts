@@ -168,7 +168,7 @@ export function rayOf(frame: RayFrame, { isAlongColumns, sign }: Quadrant, slope
   // Tangent of the angle off the axis, on the ground: north for the columns' quarters, east for the rows'.
   const tangent = (slope * minorM) / majorM;
   const closing = frame.closingPerM;
-  const stretch = Math.hypot(1, tangent);
+  const stretch = Math.sqrt(1 + tangent * tangent);
   const secondM = isAlongColumns
     ? tangent * closing * majorM ** 2 // the row counts southwards: a ray to the south finds the meridians wider
     : 0.5 * -sign * closing * tangent ** 2 * majorM ** 2;

@@ -92,6 +92,8 @@ function walk(sweep: Sweep, bundle: Bundle): boolean {
   const minorStride = isAlongColumns ? columns : 1;
   const low = rayOf(frame, quadrant, lowSlope);
   const top = rayOf(frame, quadrant, highSlope);
+  const lowGrowth = low.secondKm / low.firstKm;
+  const topGrowth = top.secondKm / top.firstKm;
   // A cell on a diagonal goes to the quarters of the columns.
   const diagonal = isAlongColumns ? 1e-9 : -1e-9;
   let steepest = most[fromStep] ?? 0;
@@ -108,14 +110,14 @@ function walk(sweep: Sweep, bundle: Bundle): boolean {
     const lowAt = station + (low.slope + low.bend * t) * t;
     const topAt = station + (top.slope + top.bend * t) * t;
     if (topAt < -1 || lowAt > last + 1) break;
-    const lowKm = (low.firstKm + low.secondKm * t) * t;
-    const topKm = (top.firstKm + top.secondKm * t) * t;
+    // Distance in steps along the ray: the same on the line to a cell, whatever bundle holds it.
+    const lowSteps = (1 + lowGrowth * t) * t;
+    const topSteps = (1 + topGrowth * t) * t;
+    const lowKm = lowSteps * low.firstKm;
+    const topKm = topSteps * top.firstKm;
     const nearKm = Math.min(lowKm, topKm);
     const farKm = Math.max(lowKm, topKm);
     if (nearKm > rangeKm) break;
-    // Distance in steps along the ray: the same on the line to a cell, whatever bundle holds it.
-    const lowSteps = lowKm / low.firstKm;
-    const topSteps = topKm / top.firstKm;
     const fewSteps = Math.min(lowSteps, topSteps);
     const manySteps = Math.max(lowSteps, topSteps);
     const fallLeastM = perKm2 * nearKm * nearKm;
