@@ -1,6 +1,6 @@
 /** New Zealand: the personal radio service near 477 MHz, the citizens' bands near 27 MHz, and what is known of the amateur bands. */
 
-import type { AllocationRow, ChannelRow, Country, ServiceRow } from './country.ts';
+import type { AllocationRow, ChannelRow, Country, ServiceRow, StationKind } from './country.ts';
 import { distressFrequencies, distressSources } from './distress-frequencies.ts';
 import { mhz } from './mhz.ts';
 import { uhfCbFrequencyHz } from './uhf-cb-frequency.ts';
@@ -47,11 +47,13 @@ const cb: ServiceRow = {
   source: 'nz-2011',
 };
 
+const worked: readonly StationKind[] = ['handheld', 'mobile', 'base', 'fixed'];
+
 const prsChannel = (_: unknown, k: number): ChannelRow => {
   const n = k + 1;
   const atHz = uhfCbFrequencyHz(n);
   const output = n <= 8 || (n >= 41 && n <= 48);
-  const input = (n >= 31 && n <= 38) || n >= 71;
+  const input = (n >= 31 && n <= 38) || (n >= 71 && n <= 78);
   return {
     service: 'prs',
     name: `PRS ${n}`,
@@ -61,9 +63,15 @@ const prsChannel = (_: unknown, k: number): ChannelRow => {
     maxWidthHz: 12_500,
     kinds: ['phone'],
     modulations: ['fm'],
-    ...(input && n <= 78 && { role: 'repeater input: not for direct use' }),
+    stations: output ? [...worked, 'repeater'] : worked,
     fromMemory: true,
     source: 'nz-prs-channels',
+    ...(input && {
+      role: 'repeater input: not for direct use',
+      roleOnly: true,
+      note: 'That an input is not for direct use was read; which channels are inputs is from memory.',
+      source: 'nz-old',
+    }),
   };
 };
 

@@ -12,7 +12,7 @@ export const serviceRoleOnlyChannel = rule({
   basis: 'law',
   looksFor:
     'A check-in, or the first rungs of a ladder, on a channel that the rules keep for another purpose.',
-  why: 'CB 9 is for emergencies and help to travellers; the upper GMRS channels are inputs of repeaters. Everyday calls there are unlawful, and in the way of those it is kept for.',
+  why: 'CB 9 is for emergencies and help to travellers, the Australian repeater channel 5 for emergencies; the upper GMRS channels are inputs of repeaters. Everyday calls there are unlawful, and in the way of those it is kept for.',
   mend: 'Take another channel for routine calls; an emergency channel may stand on the last rungs.',
   sources: [{ document: '47 CFR part 95', section: '95.931(a)(2) and 95.1763' }],
   bad: `
@@ -54,9 +54,9 @@ fallbacks:
   },
 });
 
-/** The row that keeps a channel for one purpose, if every published channel with its pair is kept so. */
+/** The row that keeps a channel for one purpose, if every published channel with its pair (a repeater's among them) is kept so. */
 function roleRow({ law }: RuleContext, on: ChannelParticulars): ChannelRow | undefined {
-  if (on.transmitHz === undefined || on.repeater) return undefined;
+  if (on.transmitHz === undefined) return undefined;
   const rows = (on.published ? [on.published] : channelsOfPair(law, on.receiveHz, on.transmitHz)).filter(
     ({ service }) => on.services.includes(service) && serviceById(law, service)?.licence !== 'authority',
   );

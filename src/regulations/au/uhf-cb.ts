@@ -1,4 +1,4 @@
-import type { ChannelRow, EmissionKind, OffsetRow, PowerRow, ServiceRow } from '../country.ts';
+import type { ChannelRow, EmissionKind, OffsetRow, PowerRow, ServiceRow, StationKind } from '../country.ts';
 import { mhz } from '../mhz.ts';
 import { uhfCbFrequencyHz } from '../uhf-cb-frequency.ts';
 
@@ -30,6 +30,7 @@ const telemetry = {
   kinds: ['data'] as readonly EmissionKind[],
   source: 'acma-cb',
 } as const;
+const worked: readonly StationKind[] = ['handheld', 'mobile', 'base', 'fixed'];
 const input = { role: 'repeater input; direct use only where no repeater is in range' } as const;
 
 /** What is particular to a channel, by number. */
@@ -54,6 +55,7 @@ function channel(n: number): ChannelRow {
     maxWidthHz: 12_500,
     kinds: ['phone'],
     modulations: ['fm'],
+    stations: outputs(n) ? [...worked, 'repeater'] : worked,
     source: 'acma-cb',
   };
   if (n >= 61 && n <= 63)
