@@ -4,7 +4,7 @@
  */
 import { entry } from '../plan/entry.ts';
 import type { Channel, Mode, Plan, Repeater } from '../plan/model.ts';
-import { type Emission, formatEmission, usualEmission } from '../radio/emission.ts';
+import { type Emission, formatEmission, usualEmission, widestSpacingHz } from '../radio/emission.ts';
 import type { Tone } from '../radio/tone.ts';
 import { bandPlanAt } from '../regulations/band-plan.ts';
 import { channelByName, channelsOfPair } from '../regulations/channels.ts';
@@ -174,12 +174,14 @@ function usualSpacingHz(
   services: readonly string[],
   published: ChannelRow | undefined,
 ): number {
-  const lawful = services.map(
-    (service) => widthLimit(law, { service, frequencyHz, kind: kindOf(mode) })?.maxWidthHz ?? Infinity,
-  );
+  const modulation = modulationOf(mode);
+  const asked = { frequencyHz, kind: kindOf(mode), ...(modulation && { modulation }) };
+  const lawful = services.map((service) => widthLimit(law, { ...asked, service })?.maxWidthHz ?? Infinity);
   const planned = bandPlanAt(law, frequencyHz).find((row) => row.maxWidthHz !== undefined)?.maxWidthHz;
   const limitHz = Math.min(...lawful, planned ?? Infinity, published?.maxWidthHz ?? Infinity);
-  return emissionOf(mode, 25_000).bandwidthHz <= limitHz ? 25_000 : 12_500;
+  // AM, single sideband and Morse are as wide at any spacing, and stand on the channels that FM has.
+  const signal = mode === 'packet' ? 'packet' : 'fm';
+  return widestSpacingHz(signal, limitHz) ?? 12_500;
 }
 
 /** Designators usual for AM voice, single sideband and Morse by hand (common practice; ITU RR Appendix 1 for the notation). */
@@ -193,7 +195,7 @@ function emissionOf(mode: Mode, spacingHz: number): Emission {
   if (mode === 'am' || mode === 'ssb' || mode === 'cw') return otherEmissions[mode];
   const usual = usualEmission(mode, spacingHz);
   if (usual) return usual;
-  // A spacing without a custom of its own: taken as filled to the width of the nearest narrower one that has.
+  // A spacing without a custom of its own: taken as filled to the width of the nearest narrower one that radios of VHF have.
   const narrower = [25_000, 20_000, 12_500].find((spacing) => spacing <= spacingHz) ?? 12_500;
   return usualEmission(mode, narrower) ?? otherEmissions.am;
 }

@@ -80,14 +80,19 @@ export function carsonBandwidthHz(peakDeviationHz: number, highestModulationHz: 
 
 /** Highest voice frequency passed, hertz: the M of the worked example in ITU-R SM.1138. */
 const highestVoiceHz = 3000;
+/** The same in FM sets of the 27 MHz citizens' bands, hertz: with ±2 kHz they keep to the 8 kHz of 47 CFR 95.973 (arithmetic). */
+const highestCbVoiceHz = 2000;
 /** The upper tone of 1200-baud packet, hertz (Bell 202 modem). */
 const highestPacketToneHz = 2200;
 
 /**
  * Peak deviation usual at a channel spacing, hertz: 25 kHz ±5, 12.5 kHz ±2.5; 20 kHz ±4 is from memory, 30 kHz
- * ±5 common practice. At other spacings analogue FM has no custom.
+ * ±5 common practice. The citizens' bands near 27 MHz have ±2 (47 CFR 95.975(c); in Europe from memory), on
+ * channels 10 kHz apart, and at most 8 kHz wide in the United States. At other spacings analogue FM has no custom.
  */
 const usualDeviationsHz: ReadonlyMap<number, number> = new Map([
+  [8_000, 2000],
+  [10_000, 2000],
   [12_500, 2500],
   [20_000, 4000],
   [25_000, 5000],
@@ -102,12 +107,26 @@ export function usualEmission(mode: 'fm' | 'packet', spacingHz: number): Emissio
   return usualEmissions[mode].get(spacingHz);
 }
 
+/** Spacings that radios are set to: the two of VHF and UHF sets, and that of the 27 MHz citizens' bands. */
+const spacingsHz: readonly number[] = [25_000, 12_500, 10_000];
+
+/** The widest spacing in common use whose signal is no wider than a limit, hertz; undefined where none is. */
+export function widestSpacingHz(mode: 'fm' | 'packet', limitHz: number): number | undefined {
+  return spacingsHz.find((spacing) => (usualEmission(mode, spacing)?.bandwidthHz ?? Infinity) <= limitHz);
+}
+
 /** One designator a spacing, for a signal of this highest modulating frequency. */
 function bySpacing(highestHz: number, symbols: Omit<Emission, 'bandwidthHz'>): ReadonlyMap<number, Emission> {
   return new Map(
     [...usualDeviationsHz].map(([spacingHz, deviationHz]) => [
       spacingHz,
-      { bandwidthHz: carsonBandwidthHz(deviationHz, highestHz), ...symbols },
+      {
+        bandwidthHz: carsonBandwidthHz(
+          deviationHz,
+          spacingHz <= 10_000 ? Math.min(highestHz, highestCbVoiceHz) : highestHz,
+        ),
+        ...symbols,
+      },
     ]),
   );
 }

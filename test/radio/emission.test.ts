@@ -7,6 +7,7 @@ import {
   parseBandwidth,
   parseEmission,
   usualEmission,
+  widestSpacingHz,
 } from '../../src/radio/emission.ts';
 import { bandwidthExamples, telephonyExamples } from '../sources/emission-designators.ts';
 
@@ -75,7 +76,15 @@ test('the usual designators of FM voice and packet at each spacing', () => {
   ]);
   // 2 × (5 + 2.2) kHz and 2 × (2.5 + 2.2) kHz: the upper tone of a Bell 202 modem at full deviation.
   expect([25_000, 12_500].map((spacing) => written('packet', spacing))).toEqual(['14K4F2D', '9K40F2D']);
+  // 47 CFR 95.973 and 95.975(c): FM of the 27 MHz citizens' band, 8 kHz wide at a deviation of at most 2 kHz.
+  expect([10_000, 8_000].map((spacing) => written('fm', spacing))).toEqual(['8K00F3E', '8K00F3E']);
   expect(written('fm', 8330)).toBeUndefined();
+  expect([16_000, 12_000, 8_000, 7_999].map((limit) => widestSpacingHz('fm', limit))).toEqual([
+    25_000,
+    12_500,
+    10_000,
+    undefined,
+  ]);
 });
 
 test('a bandwidth that cannot be written is our own fault', () => {

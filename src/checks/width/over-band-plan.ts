@@ -1,5 +1,5 @@
 import { plannedSignals } from '../../consequences/planned-signals.ts';
-import { usualEmission } from '../../radio/emission.ts';
+import { widestSpacingHz } from '../../radio/emission.ts';
 import { formatFrequency, formatSpacing } from '../../radio/format-quantity.ts';
 import { bandPlanAt } from '../../regulations/band-plan.ts';
 import { sourceOf } from '../../regulations/law.ts';
@@ -36,11 +36,11 @@ channels:
       const row = bandPlanAt(law, frequencyHz).find(({ maxWidthHz }) => maxWidthHz !== undefined);
       if (row?.maxWidthHz === undefined || on.occupiedHz <= row.maxWidthHz) continue;
       const { mode } = on;
-      const narrow = mode === 'fm' || mode === 'packet' ? usualEmission(mode, 12_500) : undefined;
+      const narrowHz = mode === 'fm' || mode === 'packet' ? widestSpacingHz(mode, row.maxWidthHz) : undefined;
       yield {
         at: writtenWidthPath(signal),
         message: `At ${formatSpacing(on.spacingHz)} spacing the signal (${on.emission}) is ${formatSpacing(on.occupiedHz)} wide; the band plan has ${formatSpacing(row.maxWidthHz)} at ${formatFrequency(frequencyHz)} MHz (${row.label}).`,
-        ...(narrow && narrow.bandwidthHz <= row.maxWidthHz && { suggestion: '12.5' }),
+        ...(narrowHz !== undefined && { suggestion: String(narrowHz / 1000) }),
         source: sourceOf(law, row),
       };
     }

@@ -1,5 +1,5 @@
 import { plannedSignals } from '../../consequences/planned-signals.ts';
-import { usualEmission } from '../../radio/emission.ts';
+import { widestSpacingHz } from '../../radio/emission.ts';
 import { formatFrequency, formatSpacing } from '../../radio/format-quantity.ts';
 import { sourceOf } from '../../regulations/law.ts';
 import { widthLimit } from '../../regulations/width-limit.ts';
@@ -38,12 +38,12 @@ channels:
         .map((service) => widthLimit(law, { service, frequencyHz, kind, ...(modulation && { modulation }) }))
         .find((row) => row !== undefined);
       if (!limit) continue;
-      const narrow = mode === 'fm' || mode === 'packet' ? usualEmission(mode, 12_500) : undefined;
-      const fits = narrow && narrow.bandwidthHz <= limit.maxWidthHz && on.spacingHz > 12_500;
+      const narrowHz =
+        mode === 'fm' || mode === 'packet' ? widestSpacingHz(mode, limit.maxWidthHz) : undefined;
       yield {
         at,
         message: `At ${formatSpacing(on.spacingHz)} spacing the signal (${on.emission}) is ${formatSpacing(on.occupiedHz)} wide; at ${formatFrequency(frequencyHz)} MHz the rules allow ${formatSpacing(limit.maxWidthHz)}.`,
-        ...(fits && at.at(-1) === 'width' && { suggestion: '12.5' }),
+        ...(narrowHz !== undefined && at.at(-1) === 'width' && { suggestion: String(narrowHz / 1000) }),
         source: sourceOf(law, limit),
       };
     }

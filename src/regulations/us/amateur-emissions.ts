@@ -107,10 +107,21 @@ const width = (
 const carson =
   'Modulation index at most 1 at the highest audio frequency: with 3 kHz audio, 3 kHz deviation and 12 kHz in all (arithmetic).';
 
+const angleModulated = (from: string, to: string): WidthRow =>
+  width(from, to, 12_000, 'cfr-97.307-f1', { kinds: ['phone'], modulations: ['fm'], note: carson });
+
 export const amateurWidths: readonly WidthRow[] = [
   width('1.8', '29.7', 2_800, 'cfr-97.307-f3', { kinds: narrow }),
   width('5.3305', '5.4065', 2_800, 'cfr-97.307-f14'),
-  width('28.3', '29.0', 12_000, 'cfr-97.307-f1', { kinds: ['phone'], modulations: ['fm'], note: carson }),
+  // The phone segments below 29 MHz; 60 m has a limit of its own.
+  angleModulated('1.8', '2.0'),
+  angleModulated('3.6', '4.0'),
+  angleModulated('7.075', '7.3'),
+  angleModulated('14.15', '14.35'),
+  angleModulated('18.11', '18.168'),
+  angleModulated('21.2', '21.45'),
+  angleModulated('24.93', '24.99'),
+  angleModulated('28.3', '29.0'),
   width('50.1', '54', 20_000, 'cfr-97.307-f5', { kinds: narrow }),
   width('144.1', '148', 20_000, 'cfr-97.307-f5', { kinds: narrow }),
   width('219', '220', 100_000, 'cfr-97.307-f13', { kinds: ['data'], fromMemory: true }),
