@@ -138,6 +138,8 @@ import { repeaterPairReversed } from './repeater/pair-reversed.ts';
 import { repeaterUnused } from './repeater/unused.ts';
 import { repeaterWithoutTone } from './repeater/without-tone.ts';
 import type { Rule } from './rule.ts';
+import { serviceAntennaTooHigh } from './service/antenna-too-high.ts';
+import { serviceCertifiedForBoth } from './service/certified-for-both.ts';
 import { serviceNotCertified } from './service/not-certified.ts';
 import { serviceRepeaterNotAllowed } from './service/repeater-not-allowed.ts';
 import { serviceRoleOnlyChannel } from './service/role-only-channel.ts';
@@ -301,6 +303,8 @@ export const allRules: readonly Rule[] = [
   repeaterPairReversed,
   repeaterUnused,
   repeaterWithoutTone,
+  serviceAntennaTooHigh,
+  serviceCertifiedForBoth,
   serviceNotCertified,
   serviceRepeaterNotAllowed,
   serviceRoleOnlyChannel,

@@ -64,10 +64,13 @@ const sources = z
   )
   .describe('The texts that rows rest on, by the key that rows name.');
 
-/** Every row of every table has these. */
-const row = {
+const reading = {
   source: line('a key of sources').describe('A key of `sources`.'),
   'from-memory': remembered,
+};
+/** Every row of every table has these. */
+const row = {
+  ...reading,
   note: line('a line of text').optional(),
 };
 const span = hertzSpan.describe('Both ends belong to it, MHz; a single frequency is a spot.');
@@ -99,14 +102,16 @@ const width = quantity('spacing', 'a width in kHz, such as 16');
 const offset = quantity('frequencyOffset', 'an offset in MHz, such as -0.6');
 const band = line('a band, such as 2 m');
 
-interface WrittenRow {
+interface WrittenReading {
   readonly source: string;
   readonly 'from-memory'?: boolean | undefined;
-  readonly note?: string | undefined;
 }
-const rowOf = (read: WrittenRow) => ({
+const readingOf = (read: WrittenReading) => ({
   source: read.source,
   fromMemory: read['from-memory'] === true ? (true as const) : undefined,
+});
+const rowOf = (read: WrittenReading & { readonly note?: string | undefined }) => ({
+  ...readingOf(read),
   note: read.note,
 });
 
@@ -260,6 +265,24 @@ const services = table(
       'must-hold': line('what must be held before transmitting'),
       repeaters: trueOrFalse.default(false),
       'store-and-forward': trueOrFalse.describe('Digipeaters and mailboxes are allowed.').default(false),
+      'certified-apart': keyed(
+        { from: oneOrMore(service, 'a list of services'), ...reading },
+        'certified-apart: from, source',
+      )
+        .describe('Services in which a set that is certified for this one cannot work as well.')
+        .optional(),
+      'antenna-height': keyed(
+        {
+          'above-ground': quantity('length', 'a height, such as 18.3 m'),
+          'above-support': quantity('length', 'a height, such as 6.1 m').optional(),
+          ...reading,
+        },
+        'antenna-height: above-ground, above-support, source',
+      )
+        .describe(
+          'How high an antenna may stand: above ground, or above what carries it where that is higher.',
+        )
+        .optional(),
       identification: keyed(
         {
           every: minutes('a time, such as 10 min').optional(),
@@ -276,6 +299,8 @@ const services = table(
     'a service: id, name, licence, must-hold, source',
   ).transform((r): ServiceRow => {
     const duty = r.identification;
+    const apart = r['certified-apart'];
+    const height = r['antenna-height'];
     return entry<ServiceRow>({
       ...rowOf(r),
       id: r.id,
@@ -288,6 +313,15 @@ const services = table(
       mustHold: r['must-hold'],
       repeaters: r.repeaters,
       storeAndForward: r['store-and-forward'],
+      certifiedApart:
+        apart && entry<NonNullable<ServiceRow['certifiedApart']>>({ ...readingOf(apart), from: apart.from }),
+      antennaHeight:
+        height &&
+        entry<NonNullable<ServiceRow['antennaHeight']>>({
+          ...readingOf(height),
+          aboveGroundM: height['above-ground'],
+          aboveSupportM: height['above-support'],
+        }),
       identification:
         duty &&
         entry<NonNullable<ServiceRow['identification']>>({

@@ -8,6 +8,7 @@ import type {
   ChannelRow,
   Country,
   OffsetRow,
+  PowerRow,
   ServiceRow,
 } from './country.ts';
 import { distressFrequencies, distressSources } from './distress-frequencies.ts';
@@ -59,6 +60,19 @@ const hfCbChannels = cbFrequencies.map(
     source: 'acma-cb',
   }),
 );
+
+const all27 = {
+  service: 'cb',
+  fromHz: mhz('26.965'),
+  toHz: mhz('27.405'),
+  measure: 'output',
+  fromMemory: true,
+  source: 'au-power',
+} as const;
+const hfCbPower: readonly PowerRow[] = [
+  { ...all27, maxW: 4, modulations: ['am'], note: 'mean power of the carrier' },
+  { ...all27, maxW: 12, modulations: ['ssb'], note: 'peak envelope power' },
+];
 
 const memory = { service: 'amateur', fromMemory: true, source: 'au-amateur' } as const;
 const band = (name: string, from: string, to: string): AllocationRow => ({
@@ -127,7 +141,7 @@ export const australia: Country = {
   ],
   emissions: [],
   widths: [],
-  powers: uhfCbPower,
+  powers: [...uhfCbPower, ...hfCbPower],
   barredStations: [],
   bandPlan: [
     plan('80 m', '3.600', '3.600', 'emergency', 'emergency centre of activity'),

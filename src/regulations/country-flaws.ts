@@ -22,6 +22,7 @@ export function countryFlaws(country: Country): readonly TableFlaw[] {
     ...unsourced(sources, [...spans, ['services', services], ['channels', channels]], services),
     ...backwards(spans),
     ...namesNothing([...spans, ['channels', channels]], services),
+    ...apartFromNothing(services),
     ...overlapping(country),
     ...channelFlaws(country),
   ];
@@ -55,8 +56,10 @@ function unsourced(
 ): TableFlaw[] {
   const cited = [
     ...tables.flatMap(([name, rows]) => rows.map((row, k) => ({ name, k, key: row.source }))),
-    ...services.flatMap(({ identification }, k) =>
-      identification?.source ? [{ name: 'services', k, key: identification.source }] : [],
+    ...services.flatMap(({ identification, certifiedApart, antennaHeight }, k) =>
+      [identification, certifiedApart, antennaHeight].flatMap((duty) =>
+        duty?.source === undefined ? [] : [{ name: 'services', k, key: duty.source }],
+      ),
     ),
   ];
   const used = new Set(cited.map(({ key }) => key));
@@ -106,6 +109,18 @@ function namesNothing(tables: readonly Table<Served>[], services: readonly Servi
           text: `A row of ${name} names the class ${id}, which ${row.service} does not have.`,
         }));
     }),
+  );
+}
+
+function apartFromNothing(services: readonly ServiceRow[]): TableFlaw[] {
+  const known = new Set(services.map(({ id }) => id));
+  return services.flatMap(({ id, certifiedApart }, k) =>
+    (certifiedApart?.from ?? [])
+      .filter((other) => !known.has(other) || other === id)
+      .map((other) => ({
+        at: ['services', k] as const,
+        text: `The equipment of ${id} is kept apart from that of ${other}, which is no other service of the list.`,
+      })),
   );
 }
 

@@ -35,11 +35,16 @@ export type StationKind =
   | 'beacon'
   | 'digipeater';
 
-/** Fields that every row of every table has. `source` is a key of the country's `sources`. */
-export interface Row {
+/** Where a figure was read. */
+export interface Reading {
+  /** A key of the country's `sources`. */
   readonly source: string;
   /** Not found in a text that was read; remembered. */
   readonly fromMemory?: true;
+}
+
+/** Fields that every row of every table has. */
+export interface Row extends Reading {
   readonly note?: string;
 }
 
@@ -72,6 +77,10 @@ export interface ServiceRow extends Row {
   readonly repeaters: boolean;
   /** False where storing and forwarding (a digipeater or mailbox) is barred. */
   readonly storeAndForward: boolean;
+  /** Services in which a transmitter that is certified for this one cannot work as well. */
+  readonly certifiedApart?: Reading & { readonly from: readonly string[] };
+  /** How high an antenna may stand: above ground, or above what carries it where that is higher. */
+  readonly antennaHeight?: Reading & { readonly aboveGroundM: number; readonly aboveSupportM?: number };
   readonly identification?: {
     readonly everyMin?: number;
     readonly atStart: boolean;

@@ -10,6 +10,7 @@ import type {
   OffsetRow,
   PowerRow,
   RasterRow,
+  Reading,
   Row,
   ServiceRow,
   Span,
@@ -46,7 +47,7 @@ export interface Law {
  * The published text a row rests on, marked as from memory where the row is. A country names every source
  * its rows use (a test holds that); a row of neither the country nor a local file is a fault and throws.
  */
-export function sourceOf(law: Law, row: Row): Source {
+export function sourceOf(law: Law, row: Reading): Source {
   const local = localRulesOf(law, row);
   const source = (local ?? law.country).sources[row.source];
   if (!source) throw new Error(`no source "${row.source}" in the rules of ${(local ?? law.country).name}`);
@@ -54,10 +55,10 @@ export function sourceOf(law: Law, row: Row): Source {
 }
 
 /** The local rules that a row belongs to; undefined for a row of the country, which is law. */
-export function localRulesOf(law: Law, row: Row): LocalRules | undefined {
+export function localRulesOf(law: Law, row: Reading): LocalRules | undefined {
   return law.local.find((rules) =>
     [rules.bandPlan, rules.offsets, rules.rasters, rules.barredStations, rules.powers, rules.closed].some(
-      (rows: readonly Row[]) => rows.includes(row),
+      (rows: readonly Reading[]) => rows.includes(row),
     ),
   );
 }

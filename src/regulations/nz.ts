@@ -1,6 +1,6 @@
 /** New Zealand: the personal radio service near 477 MHz, the citizens' bands near 27 MHz, and what is known of the amateur bands. */
 
-import type { AllocationRow, ChannelRow, Country, ServiceRow, StationKind } from './country.ts';
+import type { AllocationRow, ChannelRow, Country, PowerRow, ServiceRow, StationKind } from './country.ts';
 import { distressFrequencies, distressSources } from './distress-frequencies.ts';
 import { mhz } from './mhz.ts';
 import { uhfCbFrequencyHz } from './uhf-cb-frequency.ts';
@@ -75,6 +75,22 @@ const prsChannel = (_: unknown, k: number): ChannelRow => {
   };
 };
 
+/** As in the neighbouring country; a text that gives it was not found. */
+const cbPower = (from: string, to: string): readonly PowerRow[] => {
+  const all = {
+    service: 'cb',
+    fromHz: mhz(from),
+    toHz: mhz(to),
+    measure: 'output',
+    fromMemory: true,
+    source: 'nz-cb-power',
+  } as const;
+  return [
+    { ...all, maxW: 4, modulations: ['am', 'fm'], note: 'mean power of the carrier' },
+    { ...all, maxW: 12, modulations: ['ssb'], note: 'peak envelope power' },
+  ];
+};
+
 const band = (name: string, from: string, to: string): AllocationRow => ({
   service: 'amateur',
   band: name,
@@ -99,6 +115,11 @@ export const newZealand: Country = {
     },
     'nz-old': { document: 'New Zealand CB association, page on the general licence (before 2011)' },
     'nz-prs-channels': { document: 'AS/NZS 4365, 80-channel raster', fromMemory: true },
+    'nz-cb-power': {
+      document: 'General user licence for citizen band radio',
+      section: 'power',
+      fromMemory: true,
+    },
     'nz-amateur': { document: 'Amateur bands of New Zealand', fromMemory: true },
     nzart: { document: 'NZART, short-range devices and 70 cm repeaters, issue 2', date: '2013-04-25' },
     ...distressSources,
@@ -119,6 +140,8 @@ export const newZealand: Country = {
   emissions: [],
   widths: [],
   powers: [
+    ...cbPower('26.325', '26.775'),
+    ...cbPower('26.960', '27.410'),
     {
       service: 'prs',
       fromHz: mhz('476.4'),

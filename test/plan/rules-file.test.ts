@@ -239,6 +239,34 @@ ${lines.map((line) => `  ${line}`).join('\n')}
     ).not.toEqual([]);
   });
 
+  test('may keep the sets of two services apart, and limit the height of antennas', async () => {
+    const stricter = freedonia.replace(
+      'must-hold: a set marked PARISH',
+      'must-hold: a set marked PARISH\n    certified-apart: { from: [amateur], source: act }',
+    );
+    const raised = freedonian([parish]).replace(
+      'powers: { high: 5 W, low: 1 W }',
+      'powers: { high: 5 W, low: 1 W }, antenna: { height: 14 m, carried: hand }',
+    );
+    const { findings } = await found(raised, { 'freedonia.yaml': stricter });
+    expect(findings).toEqual(
+      expect.arrayContaining([
+        expect.objectContaining({ rule: 'service/certified-for-both' }),
+        expect.objectContaining({
+          rule: 'service/antenna-too-high',
+          message:
+            'The antenna of Handheld stands 14 m high; the Parish Radio has it at most 12 m above ground, or 3 m above what carries it where that is higher.',
+          source: { document: 'Custom of the Freedonian League', fromMemory: true },
+        }),
+      ]),
+    );
+    const { findings: loose } = rulesFile(
+      stricter.replace('from: [amateur]', 'from: [choir]'),
+      'freedonia.yaml',
+    );
+    expect(loose.map(({ rule }) => rule)).toEqual(['plan/unsound-rules']);
+  });
+
   test('is held to what the tables of a country must be', async () => {
     const broken = freedonia
       .replace(

@@ -5,6 +5,7 @@ import type { Law } from '../../src/regulations/law.ts';
 import { mayTransmit, type Transmission } from '../../src/regulations/may-transmit.ts';
 import { mhz } from '../../src/regulations/mhz.ts';
 import { newZealand } from '../../src/regulations/nz.ts';
+import { powerLimit } from '../../src/regulations/power-limit.ts';
 import { usualOffset } from '../../src/regulations/usual-offset.ts';
 import { uhfCbTable } from '../sources/regulations/au-uhf-cb.ts';
 import { cbTable } from '../sources/regulations/cb-channels.ts';
@@ -72,6 +73,20 @@ test('27 MHz has the 40 channels, the ninth for emergencies', () => {
   }
   const ninth = channelByName(law, 'CB 9');
   expect(ninth.found && ninth.channel.roleOnly).toBe(true);
+});
+
+// 4 W of carrier and 12 W peak, as 47 CFR 95.967 and the CEPT citizens’ band have it; here from memory.
+test('27 MHz has 4 W of AM and 12 W of single sideband in both countries', () => {
+  for (const [country, at] of [
+    [australia, '27.185'],
+    [newZealand, '27.185'],
+    [newZealand, '26.450'],
+  ] as const) {
+    const asked = { service: 'cb', frequencyHz: mhz(at), station: 'mobile', kind: 'phone' } as const;
+    const limit = (modulation: 'am' | 'ssb') => powerLimit({ country, local: [] }, { ...asked, modulation });
+    expect(limit('am')).toMatchObject({ maxW: 4, fromMemory: true });
+    expect(limit('ssb')).toMatchObject({ maxW: 12, fromMemory: true });
+  }
 });
 
 // From memory: minus up to and with 147.000, plus above.

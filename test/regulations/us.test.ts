@@ -449,6 +449,47 @@ describe('the services without a licence', () => {
   });
 });
 
+describe('47 CFR part 95, equipment', () => {
+  // 95.587(b), 95.935, 95.1761.
+  test('sets of GMRS and CB are kept apart from amateur ones, of FRS from all', () => {
+    const apart = Object.fromEntries(
+      unitedStates.services.map(({ id, certifiedApart }) => [id, certifiedApart?.from]),
+    );
+    expect(apart).toMatchObject({
+      gmrs: ['amateur'],
+      cb: ['amateur'],
+      frs: ['amateur', 'gmrs', 'murs', 'cb'],
+      amateur: undefined,
+      murs: undefined,
+    });
+  });
+
+  // 95.941 and 95.2741: 60 and 20 feet.
+  test('antennas of MURS and CB stand at most 60 feet above ground or 20 above what carries them', () => {
+    const feet = 0.3048;
+    for (const id of ['murs', 'cb']) {
+      const height = unitedStates.services.find((service) => service.id === id)?.antennaHeight;
+      expect(height?.aboveGroundM).toBeCloseTo(60 * feet, 1);
+      expect(height?.aboveSupportM).toBeCloseTo(20 * feet, 1);
+    }
+  });
+
+  // 95.2771 lists A3E, F3E and G3E for speech, and no J3E.
+  test('MURS has speech by AM and FM, none by single sideband', () => {
+    const speech = (modulation: 'am' | 'fm' | 'ssb') =>
+      why(
+        mayTransmit(law, {
+          service: 'murs',
+          frequencyHz: mhz('154.570'),
+          widthHz: 6_000,
+          kind: 'phone',
+          modulation,
+        }),
+      );
+    expect([speech('am'), speech('fm'), speech('ssb')]).toEqual(['may', 'may', 'modulation']);
+  });
+});
+
 describe('what is only listened to, or needs leave', () => {
   test('the seven weather channels as published, 25 kHz apart, and nobody may transmit on them', () => {
     for (const [name, at] of weatherTable) {

@@ -18,6 +18,8 @@ export const cbService: ServiceRow = {
   repeaters: false,
   storeAndForward: false,
   channelsOnly: true,
+  certifiedApart: { from: ['amateur'], source: 'cfr-95.935' },
+  antennaHeight: { aboveGroundM: 18.3, aboveSupportM: 6.1, source: 'cfr-95.941' },
   mustHold:
     'no licence; a set certified for CB, without an amplifier; at most 5 minutes of talk, then a minute of silence',
   source: 'cfr-95-cb',

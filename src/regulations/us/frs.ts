@@ -14,6 +14,7 @@ export const frsService: ServiceRow = {
   repeaters: false,
   storeAndForward: false,
   channelsOnly: true,
+  certifiedApart: { from: ['amateur', 'gmrs', 'murs', 'cb'], source: 'cfr-95.587' },
   mustHold: 'no licence; a hand-held set certified for FRS, whose antenna cannot be taken off',
   source: 'cfr-95-frs',
 };

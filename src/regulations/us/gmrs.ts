@@ -19,6 +19,7 @@ export const gmrsService: ServiceRow = {
   repeaters: true,
   storeAndForward: false,
   channelsOnly: true,
+  certifiedApart: { from: ['amateur'], source: 'cfr-95.1761' },
   mustHold:
     'a GMRS licence (no examination; 18 or older), which covers the licensee and immediate family, and a set certified for GMRS',
   identification: {

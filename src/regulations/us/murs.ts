@@ -14,6 +14,7 @@ export const mursService: ServiceRow = {
   repeaters: false,
   storeAndForward: false,
   channelsOnly: true,
+  antennaHeight: { aboveGroundM: 18.3, aboveSupportM: 6.1, source: 'cfr-95.2741' },
   mustHold:
     'no licence; a set certified for MURS, its antenna at most 18.3 m above ground or 6.1 m above what it stands on',
   source: 'cfr-95-murs',
@@ -28,7 +29,9 @@ const channel = (n: number, at: string, maxWidthHz: number, note?: string): Chan
   maxW: 2,
   measure: 'output',
   stations: ['handheld', 'mobile', 'base', 'fixed'],
+  // A1D A2B A2D A3E F2B F1D F2D F3E G3E: no single sideband, no speech as a stream of bits (95.2771).
   kinds: ['phone', 'data', 'image', 'mcw'],
+  modulations: ['am', 'fm'],
   source: 'cfr-95.2763',
   ...(note && { note }),
 });
