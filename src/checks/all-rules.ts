@@ -17,6 +17,7 @@ import { bandPlanPacketOutsidePlan } from './band-plan/packet-outside-plan.ts';
 import { bandPlanRepeaterOutsidePlan } from './band-plan/repeater-outside-plan.ts';
 import { bandPlanSimplexOnRepeaterFrequency } from './band-plan/simplex-on-repeater-frequency.ts';
 import { bandPlanVoiceOnPacketSegment } from './band-plan/voice-on-packet-segment.ts';
+import { bandPlanVoiceOutsidePlan } from './band-plan/voice-outside-plan.ts';
 import { channelContradictsRepeater } from './channel/contradicts-repeater.ts';
 import { channelDuplicate } from './channel/duplicate.ts';
 import { channelHeldByNobody } from './channel/held-by-nobody.ts';
@@ -183,6 +184,7 @@ export const allRules: readonly Rule[] = [
   bandPlanRepeaterOutsidePlan,
   bandPlanSimplexOnRepeaterFrequency,
   bandPlanVoiceOnPacketSegment,
+  bandPlanVoiceOutsidePlan,
   channelContradictsRepeater,
   channelDuplicate,
   channelHeldByNobody,
