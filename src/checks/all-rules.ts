@@ -45,6 +45,7 @@ import { exposureMastTooLow } from './exposure/mast-too-low.ts';
 import { frequencyAdvisoryPlace } from './frequency/advisory-place.ts';
 import { frequencyClosedLocally } from './frequency/closed-locally.ts';
 import { frequencyClosedPlace } from './frequency/closed-place.ts';
+import { frequencyConditional } from './frequency/conditional.ts';
 import { frequencyEdgeSpill } from './frequency/edge-spill.ts';
 import { frequencyEmissionNotAdmitted } from './frequency/emission-not-admitted.ts';
 import { frequencyInputOutsideBand } from './frequency/input-outside-band.ts';
@@ -212,6 +213,7 @@ export const allRules: readonly Rule[] = [
   frequencyAdvisoryPlace,
   frequencyClosedLocally,
   frequencyClosedPlace,
+  frequencyConditional,
   frequencyEdgeSpill,
   frequencyEmissionNotAdmitted,
   frequencyInputOutsideBand,

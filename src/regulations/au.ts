@@ -80,7 +80,7 @@ const band = (name: string, from: string, to: string): AllocationRow => ({
   band: name,
   fromHz: mhz(from),
   toHz: mhz(to),
-  condition: 'what your qualification may use',
+  note: 'What each qualification may use is not held here.',
 });
 const plan = (name: string, from: string, to: string, use: BandPlanUse, label: string): BandPlanRow => ({
   band: name,

@@ -33,13 +33,13 @@ const amateur: ServiceRow = {
   source: 'cept-licence',
 };
 
-const national = 'the terms of the national licence, which may give less';
+const national = 'The terms of the national licence come first and may give less.';
 const band = (name: string, from: string, to: string, source: string): AllocationRow => ({
   service: 'amateur',
   band: name,
   fromHz: mhz(from),
   toHz: mhz(to),
-  condition: national,
+  note: national,
   source,
 });
 const remembered = (name: string, from: string, to: string): AllocationRow => ({
