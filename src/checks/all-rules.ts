@@ -43,6 +43,7 @@ import { checkInWatchWithoutEnd } from './check-in/watch-without-end.ts';
 import { exposureCarriedPower } from './exposure/carried-power.ts';
 import { exposureMastTooLow } from './exposure/mast-too-low.ts';
 import { frequencyAdvisoryPlace } from './frequency/advisory-place.ts';
+import { frequencyBandNotHeld } from './frequency/band-not-held.ts';
 import { frequencyClosedLocally } from './frequency/closed-locally.ts';
 import { frequencyClosedPlace } from './frequency/closed-place.ts';
 import { frequencyConditional } from './frequency/conditional.ts';
@@ -211,6 +212,7 @@ export const allRules: readonly Rule[] = [
   exposureCarriedPower,
   exposureMastTooLow,
   frequencyAdvisoryPlace,
+  frequencyBandNotHeld,
   frequencyClosedLocally,
   frequencyClosedPlace,
   frequencyConditional,

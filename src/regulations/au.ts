@@ -12,6 +12,7 @@ import type {
   ServiceRow,
 } from './country.ts';
 import { distressFrequencies, distressSources } from './distress-frequencies.ts';
+import { region3Emergency, region3Sources } from './iaru-region-3/emergency.ts';
 import { mhz } from './mhz.ts';
 
 const amateur: ServiceRow = {
@@ -126,13 +127,19 @@ export const australia: Country = {
       fromMemory: true,
     },
     ...distressSources,
+    ...region3Sources,
   },
   services: [amateur, uhfCbService, hfCb],
   allocations: [
+    band('160 m', '1.8', '1.875'),
     band('80 m', '3.5', '3.7'),
+    band('80 m', '3.776', '3.8'),
     band('40 m', '7.0', '7.3'),
+    band('30 m', '10.1', '10.15'),
     band('20 m', '14.0', '14.35'),
+    band('17 m', '18.068', '18.168'),
     band('15 m', '21.0', '21.45'),
+    band('12 m', '24.89', '24.99'),
     band('10 m', '28.0', '29.7'),
     band('6 m', '50', '54'),
     band('2 m', '144', '148'),
@@ -144,10 +151,7 @@ export const australia: Country = {
   powers: [...uhfCbPower, ...hfCbPower],
   barredStations: [],
   bandPlan: [
-    plan('80 m', '3.600', '3.600', 'emergency', 'emergency centre of activity'),
-    plan('40 m', '7.110', '7.110', 'emergency', 'emergency centre of activity'),
-    plan('20 m', '14.300', '14.300', 'emergency', 'emergency centre of activity'),
-    plan('15 m', '21.360', '21.360', 'emergency', 'emergency centre of activity'),
+    ...region3Emergency,
     plan('2 m', '145.800', '146.000', 'satellite', 'satellites'),
     plan('2 m', '146.500', '146.500', 'calling', 'FM calling'),
     plan('2 m', '146.600', '147.000', 'repeater-output', 'repeater outputs'),

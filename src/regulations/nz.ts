@@ -2,6 +2,7 @@
 
 import type { AllocationRow, ChannelRow, Country, PowerRow, ServiceRow, StationKind } from './country.ts';
 import { distressFrequencies, distressSources } from './distress-frequencies.ts';
+import { region3Emergency, region3Sources } from './iaru-region-3/emergency.ts';
 import { mhz } from './mhz.ts';
 import { uhfCbFrequencyHz } from './uhf-cb-frequency.ts';
 
@@ -123,17 +124,23 @@ export const newZealand: Country = {
     'nz-amateur': { document: 'Amateur bands of New Zealand', fromMemory: true },
     nzart: { document: 'NZART, short-range devices and 70 cm repeaters, issue 2', date: '2013-04-25' },
     ...distressSources,
+    ...region3Sources,
   },
   services: [amateur, prs, cb],
   allocations: [
+    band('160 m', '1.8', '1.95'),
     band('80 m', '3.5', '3.9'),
     band('40 m', '7.0', '7.3'),
+    band('30 m', '10.1', '10.15'),
     band('20 m', '14.0', '14.35'),
+    band('17 m', '18.068', '18.168'),
     band('15 m', '21.0', '21.45'),
+    band('12 m', '24.89', '24.99'),
     band('10 m', '28.0', '29.7'),
     band('6 m', '50', '54'),
     band('2 m', '144', '148'),
     band('70 cm', '430', '440'),
+    band('23 cm', '1240', '1300'),
     { service: 'cb', band: '26 MHz', fromHz: mhz('26.325'), toHz: mhz('26.775'), source: 'nz-2011' },
     { service: 'cb', band: '27 MHz', fromHz: mhz('26.960'), toHz: mhz('27.410'), source: 'nz-2011' },
   ],
@@ -163,6 +170,7 @@ export const newZealand: Country = {
   ],
   barredStations: [],
   bandPlan: [
+    ...region3Emergency,
     {
       band: '2 m',
       fromHz: mhz('145.800'),

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { australia } from '../../src/regulations/au.ts';
+import { bandPlanAt } from '../../src/regulations/band-plan.ts';
 import { channelByName } from '../../src/regulations/channels.ts';
 import type { Law } from '../../src/regulations/law.ts';
 import { mayTransmit, type Transmission } from '../../src/regulations/may-transmit.ts';
@@ -87,6 +88,36 @@ test('27 MHz has 4 W of AM and 12 W of single sideband in both countries', () =>
     expect(limit('am')).toMatchObject({ maxW: 4, fromMemory: true });
     expect(limit('ssb')).toMatchObject({ maxW: 12, fromMemory: true });
   }
+});
+
+// From memory, like the rows: edges of the bands by the two administrations.
+test.each([
+  ['au', '1.8', '1.875'],
+  ['au', '3.776', '3.8'],
+  ['au', '10.1', '10.15'],
+  ['au', '18.068', '18.168'],
+  ['au', '24.89', '24.99'],
+  ['nz', '1.8', '1.95'],
+  ['nz', '10.1', '10.15'],
+  ['nz', '18.068', '18.168'],
+  ['nz', '24.89', '24.99'],
+  ['nz', '1240', '1300'],
+])('the amateurs of %s have %s-%s MHz', (code, from, to) => {
+  const country = code === 'au' ? australia : newZealand;
+  const row = country.allocations.find(({ fromHz }) => fromHz === mhz(from));
+  expect(row).toMatchObject({ service: 'amateur', toHz: mhz(to), fromMemory: true });
+});
+
+// Region 3, from memory; 18.160 MHz is worldwide.
+test('the HF emergency centres lie in bands that both countries have', () => {
+  for (const country of [australia, newZealand])
+    for (const at of ['3.600', '7.110', '14.300', '18.160', '21.360']) {
+      expect(bandPlanAt({ country, local: [] }, mhz(at))[0]?.use, at).toBe('emergency');
+      expect(
+        country.allocations.some(({ fromHz, toHz }) => fromHz <= mhz(at) && mhz(at) <= toHz),
+        at,
+      ).toBe(true);
+    }
 });
 
 // From memory: minus up to and with 147.000, plus above.

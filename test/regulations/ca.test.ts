@@ -56,6 +56,32 @@ test('Basic alone has nothing below 30 MHz; with Honours or Morse it has', () =>
   expect(mayTransmit(law, { ...at, licenceClass: 'basic-morse' }).may).toBe(true);
 });
 
+// The dial of upper sideband stands 1.5 kHz below the centres 5.332, 5.348, 5.373 and 5.405 MHz; 23 cm is open
+// to every qualification. Both from memory.
+test('60 m has four channels beside its segment, and 23 cm is held', () => {
+  const upper = {
+    service: 'amateur',
+    widthHz: 2_800,
+    kind: 'phone',
+    modulation: 'ssb',
+    sideband: 'upper',
+  } as const;
+  for (const at of ['5.3305', '5.3465', '5.3715', '5.4035', '5.3570'])
+    expect(mayTransmit(law, { ...upper, frequencyHz: mhz(at), licenceClass: 'advanced' }).may, at).toBe(true);
+  expect(mayTransmit(law, { ...upper, frequencyHz: mhz('5.3400'), licenceClass: 'advanced' }).may).toBe(
+    false,
+  );
+  expect(
+    mayTransmit(law, {
+      service: 'amateur',
+      frequencyHz: mhz('1294.5'),
+      widthHz: 16_000,
+      kind: 'phone',
+      licenceClass: 'basic',
+    }).may,
+  ).toBe(true);
+});
+
 // RBR-4 Issue 3 section 9.
 test('stations identify at beginning and end and every 30 minutes', () => {
   expect(identification(law, 'amateur')).toMatchObject({ everyMin: 30, atStart: true, atEnd: true });

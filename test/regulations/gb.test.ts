@@ -74,6 +74,14 @@ test('a call sign is given as often as is practicable, with no number of minutes
 });
 
 // From memory: 27.60125 MHz and every 10 kHz up, 40 channels.
+// From memory: eleven pieces between 5.2585 and 5.4065 MHz, for Full alone, 100 W.
+test('Full has eleven pieces of 60 m, other classes none', () => {
+  const rows = unitedKingdom.allocations.filter(({ band }) => band === '60 m');
+  expect(rows).toHaveLength(11);
+  expect(rows.every(({ classes, fromMemory }) => fromMemory && classes?.join() === 'full')).toBe(true);
+  expect([rows[0]?.fromHz, rows.at(-1)?.toHz]).toEqual([mhz('5.2585'), mhz('5.4065')]);
+});
+
 test('UK CB 1 and 40', () => {
   const at = (n: number) => unitedKingdom.channels.find(({ name }) => name === `UK CB ${n}`);
   expect([at(1)?.receiveHz, at(40)?.receiveHz]).toEqual([mhz('27.60125'), mhz('27.99125')]);

@@ -451,14 +451,14 @@ describe('the services without a licence', () => {
 
 describe('47 CFR part 95, equipment', () => {
   // 95.587(b), 95.935, 95.1761.
-  test('sets of GMRS and CB are kept apart from amateur ones, of FRS from all', () => {
+  test('sets of GMRS and CB are kept apart from amateur ones, of FRS from all but GMRS', () => {
     const apart = Object.fromEntries(
       unitedStates.services.map(({ id, certifiedApart }) => [id, certifiedApart?.from]),
     );
     expect(apart).toMatchObject({
       gmrs: ['amateur'],
       cb: ['amateur'],
-      frs: ['amateur', 'gmrs', 'murs', 'cb'],
+      frs: ['amateur', 'murs', 'cb'],
       amateur: undefined,
       murs: undefined,
     });

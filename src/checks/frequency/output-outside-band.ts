@@ -5,6 +5,7 @@ import { listenOnlyAt } from '../../regulations/allocations.ts';
 import { bandPlanAt } from '../../regulations/band-plan.ts';
 import type { BandPlanUse } from '../../regulations/country.ts';
 import { serviceOf } from '../../regulations/service-of.ts';
+import { unheldBand } from '../../regulations/unheld-band.ts';
 import { rule } from '../rule.ts';
 
 const forOutputs: readonly BandPlanUse[] = ['repeater-output', 'repeater', 'mixed'];
@@ -41,7 +42,7 @@ repeaters:
       const { answer, frequencyHz, at, repeater } = signal;
       if (answer.may || answer.why !== 'outside') continue;
       if (serviceOf(law, frequencyHz, frequencyHz).length > 0) continue;
-      if (listenOnlyAt(law, frequencyHz).length > 0) continue;
+      if (listenOnlyAt(law, frequencyHz).length > 0 || unheldBand(law, frequencyHz)) continue;
       const offsetHz = repeater.inputHz - repeater.outputHz;
       const likely = likelyFrequency(frequencyHz, (hz) => {
         if (

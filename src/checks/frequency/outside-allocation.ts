@@ -2,6 +2,7 @@ import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { listenOnlyAt } from '../../regulations/allocations.ts';
 import { serviceOf } from '../../regulations/service-of.ts';
+import { unheldBand } from '../../regulations/unheld-band.ts';
 import { likelyChannelFrequency } from '../likely-channel-frequency.ts';
 import { rule } from '../rule.ts';
 
@@ -31,7 +32,7 @@ channels:
       const { part, answer, on, frequencyHz, at } = signal;
       if (part !== 'channel' || answer.may || answer.why !== 'outside') continue;
       if (serviceOf(law, frequencyHz, frequencyHz).length > 0) continue;
-      if (listenOnlyAt(law, frequencyHz).length > 0) continue;
+      if (listenOnlyAt(law, frequencyHz).length > 0 || unheldBand(law, frequencyHz)) continue;
       const likely = on.published ? undefined : likelyChannelFrequency(law, on, frequencyHz);
       const message = `${formatFrequency(frequencyHz)} MHz lies in no service in which a group may transmit (rules: ${law.country.name})`;
       yield {

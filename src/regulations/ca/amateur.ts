@@ -59,7 +59,11 @@ const hf = (name: string, from: string, to: string): AllocationRow =>
 export const amateurAllocations: readonly AllocationRow[] = [
   hf('160 m', '1.8', '2.0'),
   hf('80 m', '3.5', '4.0'),
+  hf('60 m', '5.3305', '5.3335'),
+  hf('60 m', '5.3465', '5.3495'),
   hf('60 m', '5.3515', '5.3665'),
+  hf('60 m', '5.3715', '5.3745'),
+  hf('60 m', '5.4035', '5.4065'),
   hf('40 m', '7.0', '7.3'),
   band('30 m', '10.10', '10.15', 'rbr-4-4', belowThirty),
   hf('20 m', '14.0', '14.35'),
@@ -76,6 +80,7 @@ export const amateurAllocations: readonly AllocationRow[] = [
   band('1.25 m', '222', '225', 'rbr-4-4'),
   band('70 cm', '430', '450', 'rbr-4-4', { note: 'secondary to radiolocation' }),
   band('33 cm', '902', '928', 'rbr-4-4'),
+  band('23 cm', '1240', '1300', 'rbr-4-4', memory),
 ];
 
 const width = (from: string, to: string, maxWidthHz: number): WidthRow => ({
@@ -88,7 +93,7 @@ const width = (from: string, to: string, maxWidthHz: number): WidthRow => ({
 
 export const amateurWidths: readonly WidthRow[] = [
   width('1.8', '4.0', 6_000),
-  width('5.3515', '5.3665', 2_800),
+  width('5.3305', '5.4065', 2_800),
   width('7.0', '7.3', 6_000),
   width('10.10', '10.15', 1_000),
   width('14.0', '24.99', 6_000),
@@ -103,18 +108,33 @@ export const amateurWidths: readonly WidthRow[] = [
 const all = {
   service: 'amateur',
   fromHz: mhz('1.8'),
-  toHz: mhz('928'),
+  toHz: mhz('1300'),
   measure: 'output',
   source: 'rbr-4-10',
 } as const;
 const basics = ['basic', 'basic-morse', 'basic-honours'];
 const carrier = { modulations: ['am', 'fm', 'digital'], note: 'carrier power' } as const;
 
+const sixtyMetres = (from: string, to: string, maxW: number, measure: PowerRow['measure']): PowerRow => ({
+  service: 'amateur',
+  fromHz: mhz(from),
+  toHz: mhz(to),
+  maxW,
+  measure,
+  ...memory,
+  source: 'rbr-4-hf',
+});
+
 export const amateurPower: readonly PowerRow[] = [
   { ...all, maxW: 560, classes: basics, modulations: ['ssb'], note: 'peak envelope power' },
   { ...all, maxW: 190, classes: basics, ...carrier },
   { ...all, maxW: 2250, classes: ['advanced'], modulations: ['ssb'], note: 'peak envelope power' },
   { ...all, maxW: 750, classes: ['advanced'], ...carrier },
+  sixtyMetres('5.3305', '5.3335', 100, 'erp'),
+  sixtyMetres('5.3465', '5.3495', 100, 'erp'),
+  sixtyMetres('5.3515', '5.3665', 15, 'eirp'),
+  sixtyMetres('5.3715', '5.3745', 100, 'erp'),
+  sixtyMetres('5.4035', '5.4065', 100, 'erp'),
 ];
 
 /** Automatic retransmission below 29.5 MHz only of stations qualified below 30 MHz: a repeater there cannot know them. */

@@ -50,9 +50,25 @@ const band = (
 ): AllocationRow => ({ service: 'amateur', band: name, fromHz: mhz(from), toHz: mhz(to), source, ...extra });
 const memory = { fromMemory: true } as const;
 
+/** The pieces of 60 m that Full has; whether they still stand in the schedule of the licence was not read. */
+const sixtyMetres: readonly (readonly [from: string, to: string])[] = [
+  ['5.2585', '5.2640'],
+  ['5.2760', '5.2840'],
+  ['5.2885', '5.2920'],
+  ['5.2980', '5.3070'],
+  ['5.3130', '5.3230'],
+  ['5.3330', '5.3380'],
+  ['5.3540', '5.3580'],
+  ['5.3620', '5.3745'],
+  ['5.3780', '5.3820'],
+  ['5.3950', '5.4015'],
+  ['5.4035', '5.4065'],
+];
+
 export const amateurAllocations: readonly AllocationRow[] = [
   band('160 m', '1.810', '2.000', 'uk-hf', memory),
   band('80 m', '3.500', '3.800', 'uk-hf', memory),
+  ...sixtyMetres.map(([from, to]) => band('60 m', from, to, 'uk-hf', { classes: ['full'], ...memory })),
   band('40 m', '7.000', '7.200', 'uk-hf', memory),
   band('30 m', '10.100', '10.150', 'uk-hf', memory),
   band('20 m', '14.000', '14.350', 'uk-hf', memory),
@@ -96,6 +112,16 @@ export const amateurPower: readonly PowerRow[] = [
   ...power('1.810', '29.700', [25, 100, 1000], 'ofcom-2023', {
     note: 'The general limits; less where the service is secondary.',
   }),
+  {
+    service: 'amateur',
+    fromHz: mhz('5.2585'),
+    toHz: mhz('5.4065'),
+    maxW: 100,
+    measure: 'output',
+    classes: ['full'],
+    ...memory,
+    source: 'uk-hf',
+  },
   ...power('50', '51', [25, 100, 1000], 'ofcom-2023', {
     note: 'The unofficial guide prints about 400 W for Full.',
   }),

@@ -14,7 +14,8 @@ export const frsService: ServiceRow = {
   repeaters: false,
   storeAndForward: false,
   channelsOnly: true,
-  certifiedApart: { from: ['amateur', 'gmrs', 'murs', 'cb'], source: 'cfr-95.587' },
+  // Sets of before 2017 were certified for GMRS as well, and are still in use: no word against those (from memory).
+  certifiedApart: { from: ['amateur', 'murs', 'cb'], source: 'cfr-95.587' },
   mustHold: 'no licence; a hand-held set certified for FRS, whose antenna cannot be taken off',
   source: 'cfr-95-frs',
 };
