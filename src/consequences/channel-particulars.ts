@@ -7,7 +7,7 @@ import type { Channel, Mode, Plan, Repeater } from '../plan/model.ts';
 import { type Emission, formatEmission, usualEmission, widestSpacingHz } from '../radio/emission.ts';
 import type { Tone } from '../radio/tone.ts';
 import { bandPlanAt } from '../regulations/band-plan.ts';
-import { channelByName, channelsOfPair } from '../regulations/channels.ts';
+import { channelByName, channelsOfPair, channelsSentOn } from '../regulations/channels.ts';
 import type { ChannelRow, EmissionKind, Modulation } from '../regulations/country.ts';
 import type { Law } from '../regulations/law.ts';
 import { serviceOf } from '../regulations/service-of.ts';
@@ -178,7 +178,10 @@ function usualSpacingHz(
   const asked = { frequencyHz, kind: kindOf(mode), ...(modulation && { modulation }) };
   const lawful = services.map((service) => widthLimit(law, { ...asked, service })?.maxWidthHz ?? Infinity);
   const planned = bandPlanAt(law, frequencyHz).find((row) => row.maxWidthHz !== undefined)?.maxWidthHz;
-  const limitHz = Math.min(...lawful, planned ?? Infinity, published?.maxWidthHz ?? Infinity);
+  const usual = channelsSentOn(law, frequencyHz)
+    .filter(({ service }) => services.includes(service))
+    .map(({ usualWidthHz }) => usualWidthHz ?? Infinity);
+  const limitHz = Math.min(...lawful, ...usual, planned ?? Infinity, published?.maxWidthHz ?? Infinity);
   // AM, single sideband and Morse are as wide at any spacing, and stand on the channels that FM has.
   const signal = mode === 'packet' ? 'packet' : 'fm';
   return widestSpacingHz(signal, limitHz) ?? 12_500;

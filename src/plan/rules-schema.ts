@@ -412,6 +412,9 @@ const channels = table(
         .describe('What users transmit on through a repeater of the pair.')
         .optional(),
       width,
+      'usual-width': width
+        .describe('What sets of today are made for, where older and wider ones are still admitted.')
+        .optional(),
       power: power.optional(),
       measure: measure.optional(),
       stations: stations.describe('Absent: every kind of station.').optional(),
@@ -435,6 +438,7 @@ const channels = table(
       transmitHz: r.transmit,
       repeaterInputHz: r['repeater-input'],
       maxWidthHz: r.width,
+      usualWidthHz: r['usual-width'],
       maxW: r.power,
       measure: r.measure,
       stations: r.stations,

@@ -199,6 +199,8 @@ export interface ChannelRow extends Row {
   /** The other half of a repeater pair, when the channel may be used through a repeater: what a user then transmits on. */
   readonly repeaterInputHz?: number;
   readonly maxWidthHz: number;
+  /** What sets of today are made for, where older and wider ones are still admitted. */
+  readonly usualWidthHz?: number;
   readonly maxW?: number;
   readonly measure?: PowerMeasure;
   readonly stations?: readonly StationKind[];

@@ -61,7 +61,11 @@ const prsChannel = (_: unknown, k: number): ChannelRow => {
     receiveHz: atHz,
     transmitHz: atHz,
     ...(output && { repeaterInputHz: uhfCbFrequencyHz(n + 30) }),
-    maxWidthHz: 12_500,
+    maxWidthHz: n <= 40 ? 25_000 : 12_500,
+    ...(n <= 40 && {
+      usualWidthHz: 12_500,
+      note: 'Equipment of 12.5 kHz is accepted beside older equipment of 25 kHz (bulletin of 2011).',
+    }),
     kinds: ['phone'],
     modulations: ['fm'],
     stations: output ? [...worked, 'repeater'] : worked,

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { underRules } from '../checks/under-rules.ts';
 import { example } from './example.ts';
 
 async function particulars(channel: string, sections = '') {
@@ -56,6 +57,21 @@ test('a published channel brings its frequency, and the spacing whose signal fit
   ]);
   const yard = await particulars('standard: MURS 3');
   expect([yard.receiveHz, yard.spacingHz, yard.emission]).toEqual([151_940_000, 12_500, '11K0F3E']);
+});
+
+// Standards bulletin, issue 31, September 2011.
+test('where older and wider sets are still admitted, the spacing is that of today’s', async () => {
+  const head = underRules('nz', 'Pacific/Auckland', 'prs');
+  for (const channel of ['standard: PRS 9', 'simplex: 476.625', 'standard: PRS 49'])
+    expect((await particulars(channel, head)).spacingHz, channel).toBe(12_500);
+});
+
+// Channels 10 kHz apart: 47 CFR 95.963 and the CEPT decision.
+test('a channel of the 27 MHz citizens’ band has their spacing', async () => {
+  for (const mode of ['fm', 'am']) {
+    const on = await particulars(`standard: CB 19, mode: ${mode}`);
+    expect([on.spacingHz, on.emission]).toEqual([10_000, mode === 'fm' ? '8K00F3E' : '6K00A3E']);
+  }
 });
 
 test('a channel to listen to has nothing to transmit on, and sends no tone', async () => {

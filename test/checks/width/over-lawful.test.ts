@@ -22,6 +22,14 @@ test('FM of 25 kHz spacing is lawful at 29.6 MHz', async () => {
   expect(await found('simplex: 29.600, width: 25')).toEqual([]);
 });
 
+// Standards bulletin, issue 31, September 2011: 12.5 kHz equipment beside the older of 25 kHz, which has channels 1 to 40.
+test('New Zealand admits 25 kHz on the older channels and not between them', async () => {
+  const head = underRules('nz', 'Pacific/Auckland', 'prs');
+  for (const n of [1, 9, 40]) expect(await found(`standard: PRS ${n}, width: 25`, head), `${n}`).toEqual([]);
+  for (const n of [41, 60, 80])
+    expect(await found(`standard: PRS ${n}, width: 25`, head), `${n}`).toHaveLength(1);
+});
+
 // FM is open on the citizens' band by 47 CFR 95.975(c), by the CEPT decision, and alone on 27/81.
 test.each([
   ['us', 'America/New_York', 'CB'],
