@@ -7,14 +7,21 @@ export type ChannelSearch =
   /** Names of published channels that come nearest, best first; never empty unless the country has no channels. */
   | { readonly found: false; readonly nearest: readonly string[] };
 
-/** A published channel by its name, whatever the case and spacing: `GMRS 20`, `gmrs20`, `Gmrs-020`. */
+/**
+ * A published channel by its name, whatever the case and spacing: `GMRS 20`, `gmrs20`, `Gmrs-020`. Where zeros
+ * tell two names apart (`RU002` and the former `RU2`), the one written so is meant.
+ */
 export function channelByName(law: Law, name: string): ChannelSearch {
   // No channel's name is as long, and the work of comparing grows with the length.
-  const wanted = plain(name.slice(0, 64));
-  const channel = law.country.channels.find((row) => names(row).some((own) => plain(own) === wanted));
+  const written = plainName(name.slice(0, 64));
+  const wanted = withoutZeros(written);
+  const { channels } = law.country;
+  const channel =
+    channels.find((row) => names(row).some((own) => plainName(own) === written)) ??
+    channels.find((row) => names(row).some((own) => withoutZeros(plainName(own)) === wanted));
   if (channel) return { found: true, channel };
   const ranked = law.country.channels
-    .map((row) => ({ name: row.name, distance: distance(wanted, plain(row.name)) }))
+    .map((row) => ({ name: row.name, distance: distance(wanted, withoutZeros(plainName(row.name))) }))
     .toSorted((a, b) => a.distance - b.distance);
   return { found: false, nearest: ranked.slice(0, 3).map((row) => row.name) };
 }
@@ -75,11 +82,13 @@ function names(row: ChannelRow): readonly string[] {
   return [row.name, ...(row.alsoNamed ?? [])];
 }
 
-function plain(name: string): string {
-  return name
-    .toUpperCase()
-    .replace(/[\s_-]+/g, '')
-    .replace(/(?<=[A-Z])0+(?=\d)/g, '');
+/** A name as it is looked up: without regard to case, spaces and hyphens. */
+export function plainName(name: string): string {
+  return name.toUpperCase().replace(/[\s_-]+/g, '');
+}
+
+function withoutZeros(name: string): string {
+  return name.replace(/(?<=[A-Z])0+(?=\d)/g, '');
 }
 
 interface Parts {

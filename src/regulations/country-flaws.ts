@@ -2,6 +2,8 @@
  * What is wrong with tables of rules as tables: rows that name nothing, spans the wrong way round, rows that
  * contradict each other. The tests hold every country to it, and so is every rules file from outside.
  */
+import { formatFrequency } from '../radio/format-quantity.ts';
+import { plainName } from './channels.ts';
 import type { Country, Row, ServiceRow, Span } from './country.ts';
 import type { LocalRules } from './law.ts';
 
@@ -137,7 +139,7 @@ function overlapping(country: Country): TableFlaw[] {
         .toSorted((a, b) => a.row.fromHz - b.row.fromHz);
       return rows.slice(1).flatMap(({ row, k }, before): TableFlaw[] => {
         const lower = rows[before]?.row;
-        const text = `Two allocations of ${service.id} for ${id ?? 'everybody'} overlap at ${row.fromHz} Hz.`;
+        const text = `Two allocations of ${service.id} for ${id ?? 'everybody'} overlap at ${formatFrequency(row.fromHz)} MHz.`;
         return lower && lower.toHz > row.fromHz ? [{ at: ['allocations', k], text }] : [];
       });
     });
@@ -149,7 +151,7 @@ function channelFlaws(country: Country): TableFlaw[] {
   return country.channels.flatMap((row, k) => {
     const at = ['channels', k] as const;
     const twice = [row.name, ...(row.alsoNamed ?? [])].flatMap((name): TableFlaw[] => {
-      const key = name.toUpperCase().replace(/\s/g, '');
+      const key = plainName(name);
       const known = seen.has(key);
       seen.add(key);
       return known ? [{ at, text: `Two channels are called ${name}.` }] : [];

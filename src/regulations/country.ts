@@ -255,6 +255,8 @@ export interface Country {
   readonly bandPlan: readonly BandPlanRow[];
   readonly offsets: readonly OffsetRow[];
   readonly channels: readonly ChannelRow[];
+  /** A numbering of the region that names frequencies beyond the channels. */
+  readonly designators?: 'iaru-region-1';
   readonly listenOnly: readonly ListenOnlyRow[];
   readonly areas: readonly AreaRow[];
   /** Tuning rasters by band plan, where a published one exists. */

@@ -91,6 +91,7 @@ export const europe: Country = {
   bandPlan: [...region1BandPlan, ...region1Repeaters70cm, ...region1Emergency],
   offsets: [...region1Offsets, ...region1Offsets70cm],
   channels: [...pmr446Channels, ...ceptCbChannels, ...region1Channels, ...region1Channels70cm],
+  designators: 'iaru-region-1',
   listenOnly: distressFrequencies,
   areas: [],
   rasters: region1Rasters,

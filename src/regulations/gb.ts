@@ -45,6 +45,7 @@ export const unitedKingdom: Country = {
     ...region1Channels,
     ...region1Channels70cmUk,
   ],
+  designators: 'iaru-region-1',
   listenOnly: distressFrequencies,
   areas: amateurAreas,
   rasters: region1Rasters,

@@ -232,11 +232,18 @@ describe('an invented country needs no code', () => {
       'allocations that overlap for one class',
       {
         allocations: [
-          { service: 'amateur', band: '2 m', fromHz: 1, toHz: 5, source: 'act' },
-          { service: 'amateur', band: '2 m', fromHz: 4, toHz: 9, classes: ['upper'], source: 'act' },
+          { service: 'amateur', band: '2 m', fromHz: 144_000_000, toHz: 145_000_000, source: 'act' },
+          {
+            service: 'amateur',
+            band: '2 m',
+            fromHz: 144_500_000,
+            toHz: 146_000_000,
+            classes: ['upper'],
+            source: 'act',
+          },
         ],
       },
-      /for upper overlap/,
+      /for upper overlap at 144\.500 MHz/,
     ],
     [
       'two channels of one name',
@@ -247,6 +254,30 @@ describe('an invented country needs no code', () => {
         ],
       },
       /called a1/,
+    ],
+    [
+      'two channels whose names a plan could not tell apart',
+      {
+        channels: [
+          {
+            service: 'amateur',
+            name: 'VILLAGE 1',
+            receiveHz: 5,
+            maxWidthHz: 1,
+            kinds: ['phone'],
+            source: 'act',
+          },
+          {
+            service: 'amateur',
+            name: 'village-1',
+            receiveHz: 6,
+            maxWidthHz: 1,
+            kinds: ['phone'],
+            source: 'act',
+          },
+        ],
+      },
+      /called village-1/,
     ],
   ] satisfies readonly (readonly [string, Partial<Country>, RegExp])[])(
     'a table with %s is found out',

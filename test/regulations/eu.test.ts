@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { bandPlanAt } from '../../src/regulations/band-plan.ts';
 import { channelByName } from '../../src/regulations/channels.ts';
+import { designatedHz } from '../../src/regulations/designated.ts';
 import { europe } from '../../src/regulations/eu.ts';
+import { unitedKingdom } from '../../src/regulations/gb.ts';
 import { region1DesignatorHz } from '../../src/regulations/iaru-region-1/designator.ts';
 import type { Law } from '../../src/regulations/law.ts';
 import { mayTransmit, type Transmission } from '../../src/regulations/may-transmit.ts';
@@ -54,6 +56,44 @@ describe('IARU Region 1 band plans of 2020', () => {
       undefined,
       undefined,
     ]);
+  });
+
+  // The handbook's table; RB1 is a name of the United Kingdom, which alone has outputs there.
+  test('the former names of channels', () => {
+    for (const [designator, at, former] of designatorTable) {
+      if (former === undefined) continue;
+      const country = former.startsWith('RB') ? unitedKingdom : europe;
+      const search = channelByName({ country, local: [] }, former);
+      expect(search.found && [search.channel.name, search.channel.receiveHz], former).toEqual([
+        designator,
+        mhz(at),
+      ]);
+    }
+  });
+
+  // RB0 to RB15 are 433.000 to 433.375 MHz, 25 kHz apart (RSGB 70 cm plan of 2018).
+  test('the British repeater channels by their former names', () => {
+    for (let n = 0; n <= 15; n++) {
+      const search = channelByName({ country: unitedKingdom, local: [] }, `RB${n}`);
+      expect(search.found && search.channel.receiveHz, `RB${n}`).toBe(mhz('433.000') + 25_000 * n);
+    }
+  });
+
+  test('zeros tell a designator from a former name', () => {
+    expect([channel('RU002').name, channel('RU2').name, channel('ru-0').name]).toEqual([
+      'RU002',
+      'RU372',
+      'RU368',
+    ]);
+  });
+
+  test('the numbering names frequencies that are no channel of the country', () => {
+    for (const [designator, at, former] of designatorTable) {
+      expect(designatedHz(law, designator)).toBe(mhz(at));
+      if (former !== undefined) expect(designatedHz(law, former), former).toBe(mhz(at));
+    }
+    for (const none of ['V400', 'S7', 'R8', 'RB16', 'CB 9', ''])
+      expect(designatedHz(law, none), none).toBeUndefined();
   });
 
   test.each([

@@ -1,4 +1,6 @@
 import type { Observation } from '../../findings/finding.ts';
+import { formatFrequency } from '../../radio/format-quantity.ts';
+import { designatedHz } from '../../regulations/designated.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** A published channel that is not published has no frequency, and its slot comes out empty. */
@@ -21,6 +23,15 @@ channels:
   *check({ consequences, law }) {
     for (const [slot, outcome] of consequences.outcomes) {
       if (outcome.known || outcome.missing !== 'standard') continue;
+      const designated = designatedHz(law, outcome.name);
+      if (designated !== undefined) {
+        const at = formatFrequency(designated);
+        yield {
+          at: ['channels', slot, 'standard'],
+          message: `\`${outcome.name}\` is ${at} MHz in the numbering of the region, where these rules (${law.country.name}) have no channel; write the frequency, \`simplex: ${at}\`, or a repeater with both of its own.`,
+        };
+        continue;
+      }
       const [likely] = outcome.nearest;
       // A number that is not there could be any; letters that slipped are known by their number.
       const near = likely !== undefined && numberOf(likely) === numberOf(outcome.name) ? likely : undefined;

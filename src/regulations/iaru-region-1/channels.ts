@@ -1,6 +1,6 @@
 import type { ChannelRow } from '../country.ts';
 import { mhz } from '../mhz.ts';
-import { region1DesignatorHz } from './designator.ts';
+import { region1DesignatorHz, region1FormerName } from './designator.ts';
 
 /*
  * The channels of the Region 1 handbook by their designators. Their width is the band plan's, so no limit in
@@ -11,9 +11,11 @@ type Letter = 'F' | 'V' | 'U';
 const row = (designator: string, inputMinusOutputHz: number): ChannelRow => {
   const receiveHz = region1DesignatorHz(designator);
   if (receiveHz === undefined) throw new RangeError(`no designator: ${designator}`);
+  const formerly = region1FormerName(receiveHz, designator.startsWith('R'));
   return {
     service: 'amateur',
     name: designator,
+    ...(formerly !== undefined && { alsoNamed: [formerly] }),
     receiveHz,
     transmitHz: receiveHz + inputMinusOutputHz,
     maxWidthHz: 12_000,
