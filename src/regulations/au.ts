@@ -29,6 +29,14 @@ const amateur: ServiceRow = {
   repeaters: true,
   storeAndForward: true,
   mustHold: 'an amateur qualification; what each class may use is not held here',
+  identification: {
+    everyMin: 10,
+    atStart: true,
+    atEnd: false,
+    how: 'Give your call sign when you begin and at least every 10 minutes.',
+    source: 'au-identification',
+    fromMemory: true,
+  },
   fromMemory: true,
   source: 'au-amateur',
 };
@@ -122,6 +130,11 @@ export const australia: Country = {
     },
     'au-held-back': { document: 'UHF CB channel lists', section: 'channels 61 to 63', fromMemory: true },
     'au-power': { document: 'Citizen Band Radio Stations Class Licence', section: 'power', fromMemory: true },
+    'au-identification': {
+      document: 'Amateur class licence of Australia; ITU Radio Regulations No. 25.9',
+      section: 'call signs',
+      fromMemory: true,
+    },
     'au-amateur': {
       document: 'Amateur bands, repeater shifts and calling frequencies of Australia',
       fromMemory: true,

@@ -6,6 +6,7 @@ import type { AllocationRow, Country, ServiceRow } from './country.ts';
 import { distressFrequencies, distressSources } from './distress-frequencies.ts';
 import { region1BandPlan, region1Emergency, region1Repeaters70cm } from './iaru-region-1/band-plan.ts';
 import { region1Channels, region1Channels70cm } from './iaru-region-1/channels.ts';
+import { norwegianEmergency } from './iaru-region-1/norwegian-emergency.ts';
 import { region1Offsets, region1Offsets70cm, region1Rasters } from './iaru-region-1/offsets.ts';
 import { region1Sources } from './iaru-region-1/sources.ts';
 import { mhz } from './mhz.ts';
@@ -63,6 +64,9 @@ export const europe: Country = {
       document: 'CEPT Recommendation T/R 61-01; ECC Recommendation (05)06',
       fromMemory: true,
     },
+    'norway-emergency': {
+      document: 'Emergency frequencies of Norway, as a club of the national society lists them',
+    },
     'itu-5': { document: 'ITU Radio Regulations', section: 'Article 5, Region 1', fromMemory: true },
     'itu-25': { document: 'ITU Radio Regulations', section: 'Article 25, No. 25.9', date: '2003-07-04' },
   },
@@ -90,7 +94,13 @@ export const europe: Country = {
   barredStations: [],
   bandPlan: [...region1BandPlan, ...region1Repeaters70cm, ...region1Emergency],
   offsets: [...region1Offsets, ...region1Offsets70cm],
-  channels: [...pmr446Channels, ...ceptCbChannels, ...region1Channels, ...region1Channels70cm],
+  channels: [
+    ...pmr446Channels,
+    ...ceptCbChannels,
+    ...region1Channels,
+    ...region1Channels70cm,
+    ...norwegianEmergency,
+  ],
   designators: 'iaru-region-1',
   listenOnly: distressFrequencies,
   areas: [],

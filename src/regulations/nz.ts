@@ -16,6 +16,14 @@ const amateur: ServiceRow = {
   repeaters: true,
   storeAndForward: true,
   mustHold: 'a General Amateur Operator’s Certificate and a call sign',
+  identification: {
+    everyMin: 15,
+    atStart: false,
+    atEnd: false,
+    how: 'Give your call sign at least every 15 minutes.',
+    source: 'nz-identification',
+    fromMemory: true,
+  },
   fromMemory: true,
   source: 'nz-amateur',
 };
@@ -123,6 +131,11 @@ export const newZealand: Country = {
     'nz-cb-power': {
       document: 'General user licence for citizen band radio',
       section: 'power',
+      fromMemory: true,
+    },
+    'nz-identification': {
+      document: 'General user licence for amateur operators in New Zealand; ITU Radio Regulations No. 25.9',
+      section: 'call signs',
       fromMemory: true,
     },
     'nz-amateur': { document: 'Amateur bands of New Zealand', fromMemory: true },

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { australia } from '../../src/regulations/au.ts';
 import { bandPlanAt } from '../../src/regulations/band-plan.ts';
 import { channelByName } from '../../src/regulations/channels.ts';
+import type { Country } from '../../src/regulations/country.ts';
 import type { Law } from '../../src/regulations/law.ts';
 import { mayTransmit, type Transmission } from '../../src/regulations/may-transmit.ts';
 import { mhz } from '../../src/regulations/mhz.ts';
@@ -106,6 +107,13 @@ test.each([
   const country = code === 'au' ? australia : newZealand;
   const row = country.allocations.find(({ fromHz }) => fromHz === mhz(from));
   expect(row).toMatchObject({ service: 'amateur', toHz: mhz(to), fromMemory: true });
+});
+
+// ITU Radio Regulations No. 25.9: the call sign at short intervals; how short is from memory.
+test('amateurs give their call sign every 10 minutes in Australia, every 15 in New Zealand', () => {
+  const amateur = ({ services }: Country) => services.find(({ id }) => id === 'amateur')?.identification;
+  expect(amateur(australia)).toMatchObject({ everyMin: 10, atStart: true, fromMemory: true });
+  expect(amateur(newZealand)).toMatchObject({ everyMin: 15, fromMemory: true });
 });
 
 // Region 3, from memory; 18.160 MHz is worldwide.

@@ -79,6 +79,22 @@ describe('IARU Region 1 band plans of 2020', () => {
     }
   });
 
+  // Emergency frequencies as a club of the Norwegian society lists them.
+  test.each([
+    ['51.510', 'phone'],
+    ['144.800', 'data'],
+    ['145.300', 'phone'],
+    ['433.250', 'phone'],
+  ])('%s MHz is for emergencies in Norway, and keeps what it is for elsewhere', (at, kind) => {
+    const row = channel(`Norway emergency ${at}`);
+    expect([row.receiveHz, row.transmitHz, row.kinds]).toEqual([mhz(at), mhz(at), [kind]]);
+    expect(bandPlanAt(law, mhz(at))[0]?.use).not.toBe('emergency');
+  });
+
+  test('the Norwegian frequency below 70 MHz is only heard', () => {
+    expect(channel('Norway emergency 69.975').transmitHz).toBeUndefined();
+  });
+
   test('zeros tell a designator from a former name', () => {
     expect([channel('RU002').name, channel('RU2').name, channel('ru-0').name]).toEqual([
       'RU002',
