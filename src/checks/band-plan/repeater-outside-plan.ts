@@ -19,6 +19,8 @@ const kept = {
     'packet',
     'positions',
     'model-control',
+    'image',
+    'guard',
     'repeater-input',
   ],
   input: [
@@ -31,6 +33,8 @@ const kept = {
     'packet',
     'positions',
     'model-control',
+    'image',
+    'guard',
     'repeater-output',
   ],
 } as const satisfies Record<string, readonly BandPlanUse[]>;
