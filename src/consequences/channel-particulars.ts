@@ -174,15 +174,14 @@ function usualSpacingHz(
   services: readonly string[],
   published: ChannelRow | undefined,
 ): number {
-  const modulation = modulationOf(mode);
-  const asked = { frequencyHz, kind: kindOf(mode), ...(modulation && { modulation }) };
+  // AM, single sideband and Morse are as wide at any spacing, and stand on the channels that FM has.
+  const asked = { frequencyHz, kind: kindOf(mode), modulation: 'fm' } as const;
   const lawful = services.map((service) => widthLimit(law, { ...asked, service })?.maxWidthHz ?? Infinity);
   const planned = bandPlanAt(law, frequencyHz).find((row) => row.maxWidthHz !== undefined)?.maxWidthHz;
   const usual = channelsSentOn(law, frequencyHz)
     .filter(({ service }) => services.includes(service))
     .map(({ usualWidthHz }) => usualWidthHz ?? Infinity);
   const limitHz = Math.min(...lawful, ...usual, planned ?? Infinity, published?.maxWidthHz ?? Infinity);
-  // AM, single sideband and Morse are as wide at any spacing, and stand on the channels that FM has.
   const signal = mode === 'packet' ? 'packet' : 'fm';
   return widestSpacingHz(signal, limitHz) ?? 12_500;
 }

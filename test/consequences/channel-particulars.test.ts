@@ -68,9 +68,13 @@ test('where older and wider sets are still admitted, the spacing is that of toda
 
 // Channels 10 kHz apart: 47 CFR 95.963 and the CEPT decision.
 test('a channel of the 27 MHz citizens’ band has their spacing', async () => {
-  for (const mode of ['fm', 'am']) {
+  for (const [mode, emission] of [
+    ['fm', '8K00F3E'],
+    ['am', '6K00A3E'],
+    ['ssb', '2K80J3E'],
+  ]) {
     const on = await particulars(`standard: CB 19, mode: ${mode}`);
-    expect([on.spacingHz, on.emission]).toEqual([10_000, mode === 'fm' ? '8K00F3E' : '6K00A3E']);
+    expect([on.spacingHz, on.emission]).toEqual([10_000, emission]);
   }
 });
 
