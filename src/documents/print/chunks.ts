@@ -28,6 +28,8 @@ export interface Chunk {
   readonly mayBreak: boolean;
   readonly space: boolean;
   readonly lineEnds: boolean;
+  /** Whether a mark is among the atoms. */
+  readonly marks: boolean;
 }
 
 interface CutText {
@@ -43,6 +45,7 @@ interface Making {
   mayBreak: boolean;
   space: boolean;
   lineEnds: boolean;
+  marks: boolean;
 }
 
 /** Texts already cut. Content is never changed, so they stay true; they live as long as one piece of layout work. */
@@ -53,6 +56,8 @@ export function chunksOf(inline: readonly Inline[], setting: Setting, strong: bo
   let found = cuts.get(inline);
   if (found === undefined) {
     found = {};
+    notes.refers ||=
+      pageNumbers === undefined && inline.some((item) => item.kind === 'page-of' && item.flush !== true);
     // The width of a page number is known only when the pages are: such a text is cut anew for each attempt.
     if (!inline.some(({ kind }) => kind === 'page-of')) cuts.set(inline, found);
   }
@@ -82,18 +87,20 @@ function cutText(
   const put = (atom: Atom, mayBreak: boolean): void => {
     const last = chunks.at(-1);
     const { em, pt } = extentOf(atom, measure);
+    const marks = atom.kind === 'mark';
     if (open && last !== undefined) {
       last.atoms.push(atom);
       last.em += em;
       last.pt += pt;
       last.mayBreak &&= mayBreak;
-    } else chunks.push({ atoms: [atom], em, pt, mayBreak, space: false, lineEnds: false });
+      last.marks ||= marks;
+    } else chunks.push({ atoms: [atom], em, pt, mayBreak, space: false, lineEnds: false, marks });
     open = true;
   };
   const close = (how: 'space' | 'lineEnds'): void => {
     const last = chunks.at(-1);
     if (how === 'lineEnds' && (last === undefined || last.lineEnds))
-      chunks.push({ atoms: [], em: 0, pt: 0, mayBreak: false, space: false, lineEnds: true });
+      chunks.push({ atoms: [], em: 0, pt: 0, mayBreak: false, space: false, lineEnds: true, marks: false });
     else if (last !== undefined) last[how] = true;
     open = false;
   };

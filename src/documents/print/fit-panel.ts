@@ -1,11 +1,20 @@
 /** Sets blocks into a panel of fixed size, as large as fits, and says what would fit where they do not. */
 import type { Cuts } from './chunks.ts';
 import type { Block } from './content.ts';
-import { layBlocks } from './lay-blocks.ts';
+import { layBlock } from './lay-blocks.ts';
 import { stack } from './lay-text.ts';
 import type { Measure } from './measure.ts';
 import { type Item, moved } from './page.ts';
-import { addNode, heightOf, type Notes, newNotes, pointsPerMm, type Setting, type Slab } from './slab.ts';
+import { setDown, shifted } from './set-down.ts';
+import {
+  heightOf,
+  type Notes,
+  newNotes,
+  pointsPerMm,
+  type Setting,
+  type Slab,
+  withoutSpareGaps,
+} from './slab.ts';
 
 /** Room for type, without the margins. */
 export interface Room {
@@ -35,11 +44,64 @@ function panelSetting(measure: Measure, sizePt: number, toPt: number, notes: Not
   };
 }
 
-/** The blocks laid at one size, with notes of their own: the structure begins with the panel itself. */
+/** A block laid at one size, as if it stood alone. */
+interface Laid {
+  readonly slabs: readonly Slab[];
+  readonly notes: Notes;
+}
+
+/**
+ * Blocks that stand in more than one panel, by the size they were laid at: cards of one group say much the same, and
+ * what is the same is laid once. A block is kept when it comes for the second time.
+ */
+export interface KnownBlocks {
+  readonly seen: Map<number, Set<Block>>;
+  readonly laid: Map<number, Map<Block, Laid>>;
+  /** For each block the size that did for the last panel that holds it, and how many held it. */
+  readonly sizes: Map<Block, { readonly sizePt: number; readonly panels: number }>;
+}
+
+export function knownBlocks(): KnownBlocks {
+  return { seen: new Map(), laid: new Map(), sizes: new Map() };
+}
+
+/** The size that did for the panel most like this one: the one with which it shares its rarest block. */
+function likelySize(blocks: readonly Block[], { sizes }: KnownBlocks): number | undefined {
+  let rarest: { readonly sizePt: number; readonly panels: number } | undefined;
+  for (const block of blocks) {
+    const known = sizes.get(block);
+    if (known !== undefined && (rarest === undefined || known.panels < rarest.panels)) rarest = known;
+  }
+  return rarest?.sizePt;
+}
+
+function rememberSize(blocks: readonly Block[], sizePt: number, { sizes }: KnownBlocks): void {
+  for (const block of blocks) sizes.set(block, { sizePt, panels: (sizes.get(block)?.panels ?? 0) + 1 });
+}
+
+function layAlone(block: Block, widthPt: number, setting: Setting, known: KnownBlocks): Laid {
+  const laidHere = atSize(known.laid, setting.sizePt, () => new Map<Block, Laid>());
+  const before = laidHere.get(block);
+  if (before !== undefined) return before;
+  const notes = newNotes();
+  const laid = { slabs: layBlock(block, widthPt, { ...setting, notes }, undefined), notes };
+  const seenHere = atSize(known.seen, setting.sizePt, () => new Set<Block>());
+  if (seenHere.has(block)) laidHere.set(block, laid);
+  else seenHere.add(block);
+  return laid;
+}
+
+function atSize<Kept>(kept: Map<number, Kept>, sizePt: number, make: () => Kept): Kept {
+  const found = kept.get(sizePt) ?? make();
+  kept.set(sizePt, found);
+  return found;
+}
+
+/** The blocks of a panel laid at one size. Their structure is that of the blocks, one after another. */
 export interface Trial {
   readonly sizePt: number;
   readonly slabs: readonly Slab[];
-  readonly notes: Notes;
+  readonly notes: readonly Notes[];
   readonly fits: boolean;
 }
 
@@ -49,34 +111,47 @@ function layAt(
   room: Room,
   sizes: Sizes,
   measure: Measure,
+  known: KnownBlocks = knownBlocks(),
   cuts: Cuts = new Map(),
 ): Trial {
-  const notes = newNotes();
-  const setting = panelSetting(measure, sizePt, sizes.toPt, notes, cuts);
-  const slabs = layBlocks(blocks, room.widthPt, setting, addNode(setting, 'Sect', undefined));
+  const setting = panelSetting(measure, sizePt, sizes.toPt, newNotes(), cuts);
+  const notes: Notes[] = [];
+  const slabs: Slab[] = [];
+  let nodes = 0;
+  for (const block of blocks) {
+    const laid = layAlone(block, room.widthPt, setting, known);
+    for (const slab of laid.slabs)
+      slabs.push(
+        slab.parts.length === 0 ? slab : { ...slab, parts: [{ ...shifted(slab.parts, 0, 0), nodes }] },
+      );
+    notes.push(laid.notes);
+    nodes += laid.notes.structure.length;
+  }
+  const kept = withoutSpareGaps(slabs);
   return {
     sizePt,
-    slabs,
+    slabs: kept,
     notes,
-    fits: notes.overflows.length === 0 && heightOf(slabs) <= room.heightPt + 0.01,
+    fits: notes.every(({ overflows }) => overflows.length === 0) && heightOf(kept) <= room.heightPt + 0.01,
   };
 }
 
 /**
  * The largest size that fits, since smaller type never needs more room; else the smallest. The search begins at
- * the size that did for the card before: cards of one group are much alike, and two trials are then enough.
+ * the size that did for the card most like this one, and two trials are then mostly enough.
  */
 function bestTrial(
   blocks: readonly Block[],
   room: Room,
   sizes: Sizes,
   measure: Measure,
-  guessPt = sizes.fromPt,
+  known: KnownBlocks,
 ): Trial {
+  const guessPt = likelySize(blocks, known) ?? sizes.fromPt;
   const cuts: Cuts = new Map();
   const most = Math.ceil((sizes.fromPt - sizes.toPt) / stepPt);
   const at = (step: number): Trial =>
-    layAt(Math.min(sizes.fromPt, sizes.toPt + step * stepPt), blocks, room, sizes, measure, cuts);
+    layAt(Math.min(sizes.fromPt, sizes.toPt + step * stepPt), blocks, room, sizes, measure, known, cuts);
   let [fitting, tooLarge] = [-1, most + 1];
   let best: Trial | undefined;
   let smallest: Trial | undefined;
@@ -95,7 +170,9 @@ function bestTrial(
     else step = Math.floor((fitting + tooLarge) / 2);
     stride *= 2;
   }
-  return best ?? smallest ?? at(0);
+  const chosen = best ?? smallest ?? at(0);
+  rememberSize(blocks, chosen.sizePt, known);
+  return chosen;
 }
 
 /**
@@ -109,46 +186,50 @@ export function fitPanel(
     readonly room: Room;
     readonly left: number;
     readonly top: number;
-    /** The size that did for a panel much like it. */
-    readonly guessPt?: number;
+    readonly known: KnownBlocks;
     /** Panels already set, by what they hold, where many are the same. */
-    readonly set?: Map<string, Trial>;
+    readonly set?: Map<readonly Block[], Trial>;
   },
   sizes: Sizes,
   measure: Measure,
   notes: Notes,
   parent: number,
   larger: readonly { readonly name: string; readonly room: Room }[],
-): { readonly items: readonly Item[]; readonly sizePt: number } {
-  const { what, blocks, room, left, top } = panel;
-  const key = panel.set === undefined ? '' : JSON.stringify(blocks);
-  const best = panel.set?.get(key) ?? bestTrial(blocks, room, sizes, measure, panel.guessPt);
-  panel.set?.set(key, best);
-  const { sizePt } = best;
-  const nodes = notes.structure.length;
-  for (const node of best.notes.structure)
-    notes.structure.push({ ...node, parent: node.parent === undefined ? parent : node.parent + nodes });
-  for (const [character, text] of best.notes.missing)
-    if (!notes.missing.has(character)) notes.missing.set(character, text);
-  for (const overflow of best.notes.overflows)
-    notes.overflows.push({ ...overflow, what: `${what}: ${overflow.what}` });
-  notes.smallest = Math.min(notes.smallest, best.notes.smallest);
+): readonly Item[] {
+  const { what, blocks, room, left, top, known } = panel;
+  const best = panel.set?.get(blocks) ?? bestTrial(blocks, room, sizes, measure, known);
+  panel.set?.set(blocks, best);
+  const root = notes.structure.push({ role: 'Sect', parent }) - 1;
+  for (const own of best.notes) takeOver(notes, own, root, what);
   const needed = heightOf(best.slabs);
-  if (needed <= room.heightPt + 0.01)
-    return { items: stack(filled(best.slabs, room.heightPt - needed), left, top, nodes).items, sizePt };
+  const set = (slabs: readonly Slab[]): Item[] => {
+    const items: Item[] = [];
+    setDown(stack(slabs, left, top).parts, 0, 0, root + 1, measure, items);
+    return items;
+  };
+  if (needed <= room.heightPt + 0.01) return set(filled(best.slabs, room.heightPt - needed));
   notes.overflows.push({
     what,
     neededMm: Math.ceil(needed / pointsPerMm),
     availableMm: Math.floor(room.heightPt / pointsPerMm),
     wouldFit: wouldFit(blocks, room, sizes, measure, larger, needed),
   });
-  return {
-    items: [
-      ...stack(whatFits(best.slabs, room.heightPt - 5), left, top, nodes).items,
-      ...moreMarks(room).map((item) => moved(item, left, top)),
-    ],
-    sizePt,
-  };
+  return [
+    ...set(whatFits(best.slabs, room.heightPt - 5)),
+    ...moreMarks(room).map((item) => moved(item, left, top)),
+  ];
+}
+
+/** Adds what a block noted to the notes of the sheet, its parts below the part `root`. */
+function takeOver(notes: Notes, own: Notes, root: number, what: string): void {
+  const nodes = notes.structure.length;
+  for (const node of own.structure)
+    notes.structure.push({ ...node, parent: node.parent === undefined ? root : node.parent + nodes });
+  for (const [character, text] of own.missing)
+    if (!notes.missing.has(character)) notes.missing.set(character, text);
+  for (const overflow of own.overflows)
+    notes.overflows.push({ ...overflow, what: `${what}: ${overflow.what}` });
+  notes.smallest = Math.min(notes.smallest, own.smallest);
 }
 
 /** The slabs that grow share what room is left. */

@@ -34,6 +34,15 @@ export interface FontSource {
   readonly descent: number;
   readonly capHeight: number;
   readonly xHeight: number;
+  readonly postscriptName: string;
+  readonly italicAngle: number;
+  readonly bbox: {
+    readonly minX: number;
+    readonly minY: number;
+    readonly maxX: number;
+    readonly maxY: number;
+  };
+  readonly post: { readonly isFixedPitch: number };
   hasGlyphForCodePoint(codePoint: number): boolean;
   glyphForCodePoint(codePoint: number): { readonly id: number; readonly advanceWidth: number };
   /** The table of glyph positions, absent where the font has none. */
@@ -45,6 +54,8 @@ export interface FontSource {
 export interface OpenFont {
   readonly name: FontName;
   readonly source: FontSource;
+  /** The plain font file. */
+  readonly file: Uint8Array;
   readonly ascent: number;
   readonly descent: number;
   readonly capHeight: number;
@@ -69,10 +80,11 @@ export async function openFonts(bytes: FontBytes): Promise<Fonts> {
     font(name) {
       let font = opened.get(name);
       if (font === undefined) {
-        reader.font(Buffer.from(unpackWoff(bytes[name]())));
+        const file = Buffer.from(unpackWoff(bytes[name]()));
+        reader.font(file);
         // pdfkit keeps the font it has just parsed here; it has no public way to it.
         const parsed = reader as unknown as { readonly _font: { readonly font: FontSource } };
-        font = openFont(name, parsed._font.font);
+        font = openFont(name, file, parsed._font.font);
         opened.set(name, font);
       }
       return font;
@@ -83,7 +95,7 @@ export async function openFonts(bytes: FontBytes): Promise<Fonts> {
 /** Up to here letters are Latin and stand alone; what lies beyond may join, stack or belong to another script. */
 const firstBeyondLatin = 0x250;
 
-function openFont(name: FontName, source: FontSource): OpenFont {
+function openFont(name: FontName, file: Uint8Array, source: FontSource): OpenFont {
   const em = source.unitsPerEm;
   const glyphs = new Map<number, { id: number; advance: number }>();
   const kerns = new Map<number, number>();
@@ -106,6 +118,7 @@ function openFont(name: FontName, source: FontSource): OpenFont {
   return {
     name,
     source,
+    file,
     ascent: source.ascent / em,
     descent: -source.descent / em,
     // DejaVu's tables state neither; the figures are those of its H and x.

@@ -16,8 +16,8 @@ import {
   type Slot,
   turnBehind,
 } from './card-format.ts';
-import type { Card, CardDocument, CardSize } from './content.ts';
-import { fitPanel, type Room, type Trial } from './fit-panel.ts';
+import type { Block, Card, CardDocument, CardSize } from './content.ts';
+import { fitPanel, knownBlocks, type Room, type Trial } from './fit-panel.ts';
 import type { Measure } from './measure.ts';
 import { type GroupItem, type Item, moved, type Page } from './page.ts';
 import { cutMarks, sheetFoot, slotName } from './sheet-marks.ts';
@@ -52,18 +52,17 @@ export function impose(
   const root = addNode(setting, 'Document', undefined);
   const larger = largerThan(content.cardSize);
   const room = panelRoom(format);
-  const set = new Map<string, Trial>();
-  const guesses: { front?: number; back?: number } = {};
-  const side = (card: Card, name: 'front' | 'back', left = margin): readonly Item[] => {
-    const guess = guesses[name];
-    const { items, sizePt } = fitPanel(
+  const known = knownBlocks();
+  const set = new Map<readonly Block[], Trial>();
+  const side = (card: Card, name: 'front' | 'back', left = margin): readonly Item[] =>
+    fitPanel(
       {
         what: `card ${card.id}, ${name}`,
         blocks: card[name],
         room,
         left,
         top: margin,
-        ...(guess === undefined ? {} : { guessPt: guess }),
+        known,
         // Fronts bear names; the backs of members with the same radios and rights are the same.
         ...(name === 'back' && { set }),
       },
@@ -73,9 +72,6 @@ export function impose(
       root,
       larger,
     );
-    guesses[name] = sizePt;
-    return items;
-  };
 
   const pages: Page[] = [];
   for (let from = 0; from < content.cards.length; from += grid.slots.length) {

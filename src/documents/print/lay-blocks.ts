@@ -3,7 +3,8 @@ import type { Block, Inline, Table } from './content.ts';
 import { layFigure } from './lay-figure.ts';
 import { layTable } from './lay-table.ts';
 import { layText, placeLine, plainText, sizeOf, stack } from './lay-text.ts';
-import { type Item, moved } from './page.ts';
+import type { Item } from './page.ts';
+import { type Part, shifted } from './set-down.ts';
 import {
   addNode,
   gap,
@@ -20,12 +21,17 @@ export function layBlocks(
   blocks: readonly Block[],
   widthPt: number,
   setting: Setting,
-  parent: number,
+  parent: number | undefined,
 ): Slab[] {
   return withoutSpareGaps(blocks.flatMap((block) => layBlock(block, widthPt, setting, parent)));
 }
 
-function layBlock(block: Block, widthPt: number, setting: Setting, parent: number): Slab[] {
+export function layBlock(
+  block: Block,
+  widthPt: number,
+  setting: Setting,
+  parent: number | undefined,
+): Slab[] {
   const between = setting.gapEm * setting.sizePt;
   switch (block.kind) {
     case 'heading': {
@@ -85,11 +91,11 @@ function layBlock(block: Block, widthPt: number, setting: Setting, parent: numbe
     case 'panel':
       return [layPanel(block.blocks, widthPt, setting, parent), gap(between)];
     case 'space':
-      return [{ kind: 'gap', heightPt: (block.heightMm * 72) / 25.4, items: [], breakBelow: true }];
+      return [{ kind: 'gap', heightPt: (block.heightMm * 72) / 25.4, parts: [], breakBelow: true }];
     case 'contents':
       return [...layTable(contentsTable(block.entries), widthPt, setting, parent), gap(between)];
     case 'fill':
-      return [{ kind: 'slab', heightPt: 0, items: [], breakBelow: true, grows: true }];
+      return [{ kind: 'slab', heightPt: 0, parts: [], breakBelow: true, grows: true }];
     case 'rule': {
       const heightPt = 0.4 * setting.sizePt;
       const line: Item = {
@@ -100,7 +106,7 @@ function layBlock(block: Block, widthPt: number, setting: Setting, parent: numbe
         ],
         widthPt: 0.5,
       };
-      return [{ kind: 'slab', heightPt, items: [line], breakBelow: true }];
+      return [{ kind: 'slab', heightPt, parts: [line], breakBelow: true }];
     }
     case 'new-page':
       return [newPage];
@@ -133,14 +139,14 @@ function contentsTable(entries: Extract<Block, { kind: 'contents' }>['entries'])
   };
 }
 
-const newPage: Slab = { kind: 'new-page', heightPt: 0, items: [], breakBelow: true };
+const newPage: Slab = { kind: 'new-page', heightPt: 0, parts: [], breakBelow: true };
 
 /** Slabs between which no page ends. */
 export function together(slabs: readonly Slab[]): Slab[] {
   return slabs.map((slab, index) => (index < slabs.length - 1 ? { ...slab, breakBelow: false } : slab));
 }
 
-/** What the slabs that are joined into one carried besides items. */
+/** What the slabs that are joined into one carried besides their parts. */
 function carried(slabs: readonly Slab[]): {
   ids?: readonly string[];
   heading?: { text: string; level: number };
@@ -154,7 +160,7 @@ function layList(
   block: Extract<Block, { kind: 'list' }>,
   widthPt: number,
   setting: Setting,
-  parent: number,
+  parent: number | undefined,
 ): Slab[] {
   const between = setting.gapEm * setting.sizePt;
   const list = addNode(setting, 'L', parent);
@@ -170,11 +176,9 @@ function layList(
     const inner = body.map(
       (slab, at): Slab => ({
         ...slab,
-        items: [
-          ...(at === 0 && line !== undefined
-            ? placeLine(line, indent, setting.sizePt, setting, 'start')
-            : []),
-          ...slab.items.map((one) => moved(one, indent, 0)),
+        parts: [
+          ...(at === 0 && line !== undefined ? [placeLine(line, indent, setting, 'start')] : []),
+          shifted(slab.parts, indent, 0),
         ],
       }),
     );
@@ -187,13 +191,13 @@ function layColumns(
   block: Extract<Block, { kind: 'columns' }>,
   widthPt: number,
   setting: Setting,
-  parent: number,
+  parent: number | undefined,
 ): Slab {
   const gutter = 1.5 * setting.sizePt;
   const fixed = block.widthsMm.map((mm) => mm * pointsPerMm);
   const whole = block.shares.reduce((sum, share, index) => sum + (fixed[index] ? 0 : share), 0);
   const room = widthPt - gutter * (block.columns.length - 1) - fixed.reduce((sum, width) => sum + width, 0);
-  const items: Item[] = [];
+  const parts: Part[] = [];
   const all: Slab[] = [];
   let x = 0;
   let heightPt = 0;
@@ -201,14 +205,19 @@ function layColumns(
     const wide = fixed[index] || (room * (block.shares[index] ?? 1)) / whole;
     const slabs = layBlocks(blocks, wide, setting, parent);
     all.push(...slabs);
-    items.push(...stack(slabs, x).items);
+    parts.push(...stack(slabs, x).parts);
     heightPt = Math.max(heightPt, heightOf(slabs));
     x += wide + gutter;
   });
-  return { kind: 'slab', heightPt, items, breakBelow: true, ...carried(all) };
+  return { kind: 'slab', heightPt, parts, breakBelow: true, ...carried(all) };
 }
 
-function layPanel(blocks: readonly Block[], widthPt: number, setting: Setting, parent: number): Slab {
+function layPanel(
+  blocks: readonly Block[],
+  widthPt: number,
+  setting: Setting,
+  parent: number | undefined,
+): Slab {
   const pad = 0.4 * setting.sizePt;
   const slabs = layBlocks(blocks, widthPt - 2 * pad, setting, parent);
   const heightPt = heightOf(slabs) + 2 * pad;
@@ -225,7 +234,7 @@ function layPanel(blocks: readonly Block[], widthPt: number, setting: Setting, p
   return {
     kind: 'slab',
     heightPt,
-    items: [frame, ...stack(slabs, pad, pad).items],
+    parts: [frame, ...stack(slabs, pad, pad).parts],
     breakBelow: true,
     ...carried(slabs),
   };

@@ -2,10 +2,16 @@
 import type { Figure, Shape } from './content.ts';
 import { layText, noteTooWide } from './lay-text.ts';
 import type { Item } from './page.ts';
+import { setLine } from './set-line.ts';
 import { addNode, gap, pointsPerMm, type Setting, type Slab } from './slab.ts';
 import { wrap } from './wrap.ts';
 
-export function layFigure(figure: Figure, widthPt: number, setting: Setting, parent: number): Slab[] {
+export function layFigure(
+  figure: Figure,
+  widthPt: number,
+  setting: Setting,
+  parent: number | undefined,
+): Slab[] {
   const { scene } = figure;
   const scale = Math.min(1, widthPt / (scene.widthMm * pointsPerMm));
   const node = addNode(setting, 'Figure', parent, { alt: scene.alt });
@@ -26,7 +32,7 @@ export function layFigure(figure: Figure, widthPt: number, setting: Setting, par
   const picture: Slab = {
     kind: 'slab',
     heightPt: scene.heightMm * pointsPerMm * scale,
-    items,
+    parts: items,
     breakBelow: figure.caption.length === 0,
   };
   if (figure.caption.length === 0) return [picture];
@@ -88,12 +94,11 @@ function layShape(shape: Shape, left: number, scale: number, node: number, setti
       } as const;
       const [line] = wrap([text], Number.POSITIVE_INFINITY, shape.sizePt * scale, setting, { node }).lines;
       if (line === undefined) return [];
-      const dx = shape.align === 'end' ? -line.widthPt : shape.align === 'center' ? -line.widthPt / 2 : 0;
-      return line.items.map((item) =>
-        item.kind === 'text'
-          ? { ...item, x: item.x + left + shape.x * unit + dx, y: item.y + shape.y * unit }
-          : item,
-      );
+      const wide = shape.align === 'start' ? 0 : setLine(line, 0, 0, 0, setting.measure);
+      const x = left + shape.x * unit - (shape.align === 'center' ? wide / 2 : wide);
+      const items: Item[] = [];
+      setLine(line, x, shape.y * unit, 0, setting.measure, items);
+      return items;
     }
   }
 }

@@ -4,12 +4,13 @@ import { cardFormats } from './card-format.ts';
 import type { Cuts } from './chunks.ts';
 import type { CardDocument, Content, Inline, PagedDocument, PaperName } from './content.ts';
 import { withFigureBoxes } from './figure-boxes.ts';
-import { fillPages } from './fill-pages.ts';
+import { fillPages, type Standing } from './fill-pages.ts';
 import { type Imposition, impose } from './impose.ts';
 import { layBlocks } from './lay-blocks.ts';
 import { layText } from './lay-text.ts';
 import type { Measure } from './measure.ts';
-import { type Item, type LaidOut, moved, type Page, type Running } from './page.ts';
+import type { Item, LaidOut, Page, Running } from './page.ts';
+import { setDown } from './set-down.ts';
 import { addNode, type Notes, newNotes, pointsPerMm, type Setting } from './slab.ts';
 
 /** A4: ISO 216. Letter: 8.5 by 11 inches, ANSI/ASME Y14.1. In points. */
@@ -41,21 +42,36 @@ function layOutCards(content: CardDocument, measure: Measure, imposition: Imposi
 function layOutPages(content: PagedDocument, measure: Measure): LaidOut {
   // Texts without such a number are cut once for all attempts.
   const cuts: Cuts = new Map();
-  let { laid, pageNumbers, refers } = layOutOnce(content, measure, cuts, undefined);
-  for (let attempt = 0; refers && attempt < 4; attempt += 1) {
-    const again = layOutOnce(content, measure, cuts, pageNumbers);
-    if ([...pageNumbers].every(([id, page]) => again.pageNumbers.get(id) === page)) return again.laid;
-    ({ laid, pageNumbers, refers } = again);
+  const first = arrange(content, measure, cuts, undefined);
+  if (!first.notes.refers) return setPages(content, first);
+  let before = first;
+  for (let attempt = 0; attempt < 4; attempt += 1) {
+    const again = arrange(content, measure, cuts, before.pageOfId);
+    if ([...before.pageOfId].every(([id, page]) => again.pageOfId.get(id) === page))
+      return setPages(content, again);
+    before = again;
   }
-  return refers ? layOutOnce(content, measure, cuts, undefined).laid : laid;
+  return setPages(content, first);
 }
 
-function layOutOnce(
+/** A document filled into pages, with nothing set down yet. */
+interface Arranged {
+  readonly filled: readonly (readonly Standing[])[];
+  readonly setting: Setting;
+  readonly notes: Notes;
+  readonly runningPt: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly pageOfId: ReadonlyMap<string, number>;
+  readonly outline: LaidOut['outline'];
+}
+
+function arrange(
   content: PagedDocument,
   measure: Measure,
   cuts: Cuts,
   pageNumbers: ReadonlyMap<string, number> | undefined,
-): { readonly laid: LaidOut; readonly pageNumbers: ReadonlyMap<string, number>; readonly refers: boolean } {
+): Arranged {
   const notes = newNotes();
   const setting: Setting = {
     measure,
@@ -98,6 +114,14 @@ function layOutOnce(
     }
   });
 
+  return { filled, setting, notes, runningPt, top, bottom, pageOfId, outline };
+}
+
+function setPages(content: PagedDocument, arranged: Arranged): LaidOut {
+  const { filled, setting, notes, runningPt, top, bottom, pageOfId, outline } = arranged;
+  const { measure } = setting;
+  const paper = papers[content.paper];
+  const widthPt = paper.widthPt - 2 * marginPt;
   const pages = filled.map((standing, index): Page => {
     const items: Item[] = [];
     const running = (inline: readonly Inline[], y: number, kind: Running): void => {
@@ -114,10 +138,9 @@ function layOutOnce(
             : item,
       );
       const [line] = layText(numbered, widthPt, runningPt, setting, { what: 'the running line' });
-      for (const item of line?.items ?? []) {
-        const placed = moved(item, marginPt, y);
-        items.push(placed.kind === 'group' ? placed : { ...placed, running: kind });
-      }
+      const placed: Item[] = [];
+      setDown(line?.parts ?? [], marginPt, y, 0, measure, placed);
+      for (const item of placed) items.push(item.kind === 'group' ? item : { ...item, running: kind });
     };
     if (content.head.length > 0) {
       running(content.head, marginPt - runningPt * 1.1, 'Header');
@@ -131,18 +154,11 @@ function layOutOnce(
         running: 'Header',
       });
     }
-    for (const { slab, y } of standing)
-      for (const item of slab.items) items.push(moved(item, marginPt, top + y));
+    for (const { slab, y } of standing) setDown(slab.parts, marginPt, top + y, 0, measure, items);
     if (content.foot.length > 0) running(content.foot, bottom + runningPt * 0.6, 'Footer');
-    return { ...paper, items };
+    return numberPages({ ...paper, items }, pageOfId, measure);
   });
-  const refers =
-    pageNumbers !== undefined ||
-    pages.some((page) =>
-      page.items.some((item) => item.kind === 'text' && item.pageOf !== undefined && item.flush !== true),
-    );
-  const numbered = pages.map((page) => numberPages(page, pageOfId, measure));
-  return { laid: finish(content, numbered, outline, notes), pageNumbers: pageOfId, refers };
+  return finish(content, pages, outline, notes);
 }
 
 function finish(

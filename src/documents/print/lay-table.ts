@@ -10,11 +10,17 @@ import {
 } from './column-widths.ts';
 import type { Align, Row, Table } from './content.ts';
 import { layText, placeLine, sizeOf, stack } from './lay-text.ts';
-import { type Item, moved } from './page.ts';
+import type { Item } from './page.ts';
+import { type Part, shifted } from './set-down.ts';
 import { addNode, inLanguage, pointsPerMm, type Setting, type Slab } from './slab.ts';
 import { wrap } from './wrap.ts';
 
-export function layTable(table: Table, widthPt: number, setting: Setting, parent: number): Slab[] {
+export function layTable(
+  table: Table,
+  widthPt: number,
+  setting: Setting,
+  parent: number | undefined,
+): Slab[] {
   const sizePt = sizeOf(table.size, setting);
   const padX = setting.cellPadEm * sizePt;
   const padY = table.lines === 'none' ? 0 : setting.gapEm * 0.25 * sizePt;
@@ -36,8 +42,9 @@ export function layTable(table: Table, widthPt: number, setting: Setting, parent
     rows.length === 0 ? [] : layRows(grid, rows, cells, table.contents ? node : addNode(setting, role, node));
   const headSlabs = part('THead', table.head, head).map((slab): Slab => ({ ...slab, breakBelow: false }));
   const bodySlabs = part('TBody', table.body, body);
-  // Set again on the next page the head is furniture: whoever hears the page read has heard it already.
-  const again = headSlabs.map((slab): Slab => ({ ...slab, items: slab.items.map(withoutNode) }));
+  const again = headSlabs.map(
+    (slab): Slab => ({ ...slab, parts: [{ ...shifted(slab.parts, 0, 0), again: true }] }),
+  );
   const topLine: Slab[] = table.lines === 'none' ? [] : [ruleSlab(widths, table.head.length > 0 ? 0.8 : 0.4)];
   const repeated = again.length === 0 ? topLine : [...topLine, ...again];
   return [
@@ -59,18 +66,12 @@ interface Grid {
   readonly setting: Setting;
 }
 
-function withoutNode(item: Item): Item {
-  if (item.kind === 'group' || item.node === undefined) return item;
-  const { node: _, ...rest } = item;
-  return rest;
-}
-
 function ruleSlab(widths: readonly number[], widthPt: number): Slab {
   const wide = widths.reduce((sum, width) => sum + width, 0);
   return {
     kind: 'slab',
     heightPt: 0,
-    items: [
+    parts: [
       {
         kind: 'line',
         points: [
@@ -84,7 +85,12 @@ function ruleSlab(widths: readonly number[], widthPt: number): Slab {
   };
 }
 
-function layRows(grid: Grid, rows: readonly Row[], cells: readonly Placed[], parent: number): Slab[] {
+function layRows(
+  grid: Grid,
+  rows: readonly Row[],
+  cells: readonly Placed[],
+  parent: number | undefined,
+): Slab[] {
   const { setting, sizePt, padX, padY, widths, table } = grid;
   const lefts: number[] = [0];
   for (const width of widths) lefts.push((lefts.at(-1) ?? 0) + width);
@@ -130,7 +136,7 @@ function layRows(grid: Grid, rows: readonly Row[], cells: readonly Placed[], par
   let hanging: readonly Placed[] = [];
   return rows.map((row, index): Slab => {
     const heightPt = heights[index] ?? 0;
-    const items: Item[] = [];
+    const parts: Part[] = [];
     for (const one of laid[index] ?? []) {
       // In a row made high for the pen the words stand at its middle.
       const air = (row.airMm ?? 0) * pointsPerMm;
@@ -139,13 +145,14 @@ function layRows(grid: Grid, rows: readonly Row[], cells: readonly Placed[], par
         (row.heightMm === undefined || one.placed.cell.rows > 1
           ? 0
           : (heightPt - air - 2 * padY - one.heightPt) / 2);
-      for (const item of one.items) items.push(dy === 0 ? item : moved(item, 0, dy));
+      if (dy === 0) parts.push(...one.parts);
+      else parts.push(shifted(one.parts, 0, dy));
     }
     const present = [...hanging, ...(byRow[index] ?? [])];
     const openBelow = present.filter(({ row: from, cell }) => index < from + cell.rows - 1);
     hanging = openBelow;
     if (table.lines !== 'none')
-      items.push(
+      parts.push(
         ...rowLines(
           grid,
           lefts,
@@ -158,7 +165,7 @@ function layRows(grid: Grid, rows: readonly Row[], cells: readonly Placed[], par
     // A row that is one heading names those below it, and is not left alone at the foot of a page.
     const [only] = row.cells;
     const names = only?.heading === true && only.span === table.columns.length && index < rows.length - 1;
-    return { kind: 'slab', heightPt, items, breakBelow: openBelow.length === 0 && !names };
+    return { kind: 'slab', heightPt, parts, breakBelow: openBelow.length === 0 && !names };
   });
 }
 
@@ -173,8 +180,8 @@ function layCell(grid: Grid, { cell, column }: Placed, inner: number, node: numb
     if (lines.length === 1 && only !== undefined) {
       // The column of figures stands as a block at the end of its room.
       const dx = inner - point.before - point.after + point.before - pointOf(cell, sizePt, setting).before;
-      const items = placeLine(only, inner, sizePt, setting, 'start').map((item) => moved(item, dx, 0));
-      return [{ kind: 'slab', heightPt: sizePt * setting.leading, items, breakBelow: true }];
+      const parts = [shifted([placeLine(only, inner, setting, 'start')], dx, 0)];
+      return [{ kind: 'slab', heightPt: sizePt * setting.leading, parts, breakBelow: true }];
     }
   }
   return layText(cell.text, inner, sizePt, setting, {

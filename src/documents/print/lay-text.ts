@@ -1,8 +1,9 @@
 /** Words as slabs, one a line, and what every element that holds words needs for it. */
 import type { Align, Inline, TextSize } from './content.ts';
-import { type Item, moved } from './page.ts';
+import { type Part, shifted, type Words } from './set-down.ts';
+import type { Line } from './set-line.ts';
 import type { Setting, Slab } from './slab.ts';
-import { type Line, wrap } from './wrap.ts';
+import { wrap } from './wrap.ts';
 
 const factors: { readonly [size in TextSize]: number } = { small: 0.9, normal: 1, large: 1.25, huge: 1.6 };
 
@@ -30,22 +31,14 @@ export function layText(
   return lines.map((line, index) => ({
     kind: 'slab',
     heightPt: sizePt * setting.leading,
-    items: placeLine(line, widthPt, sizePt, setting, options.align ?? 'start'),
+    parts: [placeLine(line, widthPt, setting, options.align ?? 'start')],
     breakBelow: (index > 0 && index < lines.length - 2) || index === lines.length - 1,
   }));
 }
 
-/** A line's items set down in a strip of one line's height. */
-export function placeLine(
-  line: Line,
-  widthPt: number,
-  sizePt: number,
-  setting: Setting,
-  align: Align,
-): Item[] {
-  const spare = widthPt - line.widthPt;
-  const dx = align === 'end' ? spare : align === 'center' ? spare / 2 : 0;
-  return line.items.map((item) => moved(item, dx, baseline(sizePt, setting)));
+/** A line in a strip of one line's height. */
+export function placeLine(line: Line, roomPt: number, setting: Setting, align: Align): Words {
+  return { kind: 'words', line, roomPt, align, y: baseline(line.sizePt, setting) };
 }
 
 /** From the top of a strip of one line to its baseline. */
@@ -73,18 +66,17 @@ export function noteTooWide(setting: Setting, what: string, neededPt: number, av
   });
 }
 
-/** Slabs stacked into one, its top left corner at dx, dy; `nodes` as in {@link moved}. */
+/** Slabs stacked into one, its top left corner at dx, dy. */
 export function stack(
   slabs: readonly Slab[],
   dx = 0,
   dy = 0,
-  nodes = 0,
-): { readonly items: Item[]; readonly heightPt: number } {
-  const items: Item[] = [];
+): { readonly parts: readonly Part[]; readonly heightPt: number } {
+  const parts: Part[] = [];
   let y = dy;
   for (const slab of slabs) {
-    for (const item of slab.items) items.push(moved(item, dx, y, nodes));
+    if (slab.parts.length > 0) parts.push(shifted(slab.parts, dx, y));
     y += slab.heightPt;
   }
-  return { items, heightPt: y - dy };
+  return { parts, heightPt: y - dy };
 }

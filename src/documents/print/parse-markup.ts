@@ -20,6 +20,18 @@ export interface Element {
   readonly at: At;
 }
 
+/** An element that is not closed yet. */
+interface Open extends Element {
+  readonly children: (Element | string)[];
+  /** Where it begins in the text. */
+  readonly begin: number;
+  /** The text up to the next closing tag of its name, by which it is known again if that tag is its own. */
+  readonly raw: string | undefined;
+}
+
+/** The same text read twice is one element, of these that templates repeat. Their places are those of the template. */
+const repeated = new Set(['back', 'p', 'table']);
+
 const references: Record<string, string> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" };
 
 /** A control character, which {@link withoutControls} takes out of every value, so that no value can forge a place. */
@@ -45,26 +57,33 @@ export function refuseMarkup(at: At, sentence: string): Refusal {
 export function parseMarkup(text: string, file = 'markup'): Element {
   let position = 0;
   let line = 1;
-  const open: { name: string; attributes: Map<string, string>; children: (Element | string)[]; at: At }[] =
-    [];
+  let counted = 0;
+  const open: Open[] = [];
+  const read = new Map<string, Element>();
   let root: Element | undefined;
 
-  const here = (): At => ({ file, line });
+  const here = (): At => {
+    for (let at = text.indexOf('\n', counted); at >= 0 && at < position; at = text.indexOf('\n', at + 1))
+      line += 1;
+    counted = position;
+    return { file, line };
+  };
   const take = (pattern: RegExp): RegExpExecArray | undefined => {
     pattern.lastIndex = position;
     const found = pattern.exec(text);
     if (found === null) return undefined;
     position = pattern.lastIndex;
-    for (const character of found[0]) if (character === '\n') line += 1;
     return found;
   };
   const nearest = (): At => open.at(-1)?.at ?? here();
 
   while (position < text.length) {
-    const words = take(/[^<]+/y);
-    if (words !== undefined) {
+    const begin = position;
+    const next = text.indexOf('<', position);
+    if (next !== position) {
+      position = next < 0 ? text.length : next;
       const parent = open.at(-1);
-      const plain = dereference(words[0], nearest());
+      const plain = dereference(text.slice(begin, position), nearest());
       if (parent !== undefined) parent.children.push(plain);
       else if (plain.trim() !== '')
         throw refuseMarkup(here(), `The text "${excerpt(plain)}" stands outside the document.`);
@@ -78,6 +97,8 @@ export function parseMarkup(text: string, file = 'markup'): Element {
         throw refuseMarkup(here(), `</${closing[1]}> closes an element that was never opened.`);
       if (element.name !== closing[1])
         throw refuseMarkup(element.at, `<${element.name}> is not closed before </${closing[1]}>.`);
+      if (element.raw !== undefined && position - element.begin === element.raw.length)
+        read.set(element.raw, element);
       const parent = open.at(-1);
       if (parent !== undefined) parent.children.push(element);
       else root = element;
@@ -93,6 +114,20 @@ export function parseMarkup(text: string, file = 'markup'): Element {
     const at: At = opening[2] === undefined ? here() : { file: opening[2], line: Number(opening[3]) };
     if (open.length === 0 && root !== undefined)
       throw refuseMarkup(at, `<${name}> stands behind the end of <${root.name}>.`);
+    // What cards have in common stands in the markup again and again; it is read once.
+    let raw: string | undefined;
+    if (repeated.has(name) && opening[2] !== undefined) {
+      const close = `</${name}>`;
+      const end = text.indexOf(close, position) + close.length;
+      if (end >= position) raw = text.slice(begin, end);
+      const known = raw === undefined ? undefined : read.get(raw);
+      const parent = open.at(-1);
+      if (known !== undefined && parent !== undefined) {
+        parent.children.push(known);
+        position = end;
+        continue;
+      }
+    }
     if (open.length >= 64) throw refuseMarkup(at, `<${name}> lies more than 64 elements deep.`);
     const attributes = new Map<string, string>();
     for (;;) {
@@ -108,7 +143,7 @@ export function parseMarkup(text: string, file = 'markup'): Element {
         at,
         `<${name}> goes on with "${excerpt(text.slice(position))}"; attributes are written name="value".`,
       );
-    const element = { name, attributes, children: [] as (Element | string)[], at };
+    const element: Open = { name, attributes, children: [], at, begin, raw };
     if (end[1] !== '/') open.push(element);
     else if (open.length > 0) open.at(-1)?.children.push(element);
     else root = element;
@@ -120,6 +155,7 @@ export function parseMarkup(text: string, file = 'markup'): Element {
 }
 
 function dereference(text: string, at: At): string {
+  if (!text.includes('&')) return text;
   return text.replace(/&(?:#x([0-9a-fA-F]{1,6})|#(\d{1,7})|([a-z]+));|&/g, (whole, hex, decimal, name) => {
     if (name !== undefined && Object.hasOwn(references, name)) return references[name] ?? '';
     const code =

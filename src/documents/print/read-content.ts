@@ -46,15 +46,24 @@ const blockNames = [
   'contents',
 ];
 
+/** What a document is read with. */
+interface Reading {
+  readonly figures: Figures;
+  /** Elements already read: what stands in the markup twice is one element, and one block. */
+  readonly blocks: Map<Element, Block>;
+  readonly sides: Map<Element, readonly Block[]>;
+}
+
 /** @throws Refusal naming file and line */
 export function readContent(markup: string, figures: Figures = new Map(), file = 'markup'): Content {
   const root = parseMarkup(markup, file);
-  if (root.name === 'document') return readDocument(root, figures);
-  if (root.name === 'cards') return readCards(root, figures);
+  const reading: Reading = { figures, blocks: new Map(), sides: new Map() };
+  if (root.name === 'document') return readDocument(root, reading);
+  if (root.name === 'cards') return readCards(root, reading);
   throw refuseMarkup(root.at, `<${root.name}> is neither <document> nor <cards>.`);
 }
 
-function readDocument(element: Element, figures: Figures): Content {
+function readDocument(element: Element, reading: Reading): Content {
   allow(element, ['title', 'language', 'paper', 'size']);
   const head = one(element, 'running-head');
   const foot = one(element, 'running-foot');
@@ -65,11 +74,11 @@ function readDocument(element: Element, figures: Figures): Content {
     sizePt: number(element, 'size', 10),
     head: head === undefined ? [] : runningText(head),
     foot: foot === undefined ? [] : runningText(foot),
-    blocks: withContents(readBlocks({ ...element, children: rest }, figures)),
+    blocks: withContents(readBlocks({ ...element, children: rest }, reading)),
   };
 }
 
-function readCards(element: Element, figures: Figures): Content {
+function readCards(element: Element, reading: Reading): Content {
   allow(element, ['title', 'language', 'paper', 'card', 'flip', 'from', 'to']);
   const note = one(element, 'note');
   const cards: Card[] = [];
@@ -80,8 +89,12 @@ function readCards(element: Element, figures: Figures): Content {
     if (sides.map((side) => side.name).join() !== 'front,back')
       throw refuseMarkup(child.at, '<card> holds one <front> and then one <back>.');
     const [front, back] = sides.map((side) => {
+      const known = reading.sides.get(side);
+      if (known !== undefined) return known;
       allow(side, []);
-      return readBlocks(side, figures);
+      const blocks = readBlocks(side, reading);
+      reading.sides.set(side, blocks);
+      return blocks;
     });
     cards.push({ id: required(child, 'id'), front: front ?? [], back: back ?? [] });
   }
@@ -112,11 +125,15 @@ function named(element: Element): { title: string; language: string; paper: Pape
   };
 }
 
-function readBlocks(element: Element, figures: Figures): Block[] {
-  return elementsOf(element, blockNames).map((child) => readBlock(child, figures));
+function readBlocks(element: Element, reading: Reading): Block[] {
+  return elementsOf(element, blockNames).map((child) => {
+    const block = reading.blocks.get(child) ?? readBlock(child, reading);
+    reading.blocks.set(child, block);
+    return block;
+  });
 }
 
-function readBlock(element: Element, figures: Figures): Block {
+function readBlock(element: Element, reading: Reading): Block {
   switch (element.name) {
     case 'section': {
       allow(element, ['id', 'new-page']);
@@ -124,7 +141,7 @@ function readBlock(element: Element, figures: Figures): Block {
         kind: 'section',
         ...identity(element),
         newPage: yes(element, 'new-page'),
-        blocks: readBlocks(element, figures),
+        blocks: readBlocks(element, reading),
       };
     }
     case 'heading': {
@@ -148,7 +165,7 @@ function readBlock(element: Element, figures: Figures): Block {
       allow(element, ['ordered']);
       const items = elementsOf(element, ['item']).map((item) => {
         allow(item, []);
-        return readItem(item, figures);
+        return readItem(item, reading);
       });
       return { kind: 'list', ordered: yes(element, 'ordered'), items };
     }
@@ -156,7 +173,7 @@ function readBlock(element: Element, figures: Figures): Block {
       return readTable(element);
     case 'figure': {
       allow(element, ['name']);
-      const scene = figures.get(required(element, 'name'));
+      const scene = reading.figures.get(required(element, 'name'));
       if (scene === undefined)
         throw refuseMarkup(element.at, `There is no figure "${element.attributes.get('name')}".`);
       return { kind: 'figure', scene, caption: readInline(element) };
@@ -170,13 +187,13 @@ function readBlock(element: Element, figures: Figures): Block {
         kind: 'columns',
         shares: columns.map((column) => positive(column, 'share', 1)),
         widthsMm: columns.map((column) => number(column, 'mm', 0)),
-        columns: columns.map((column) => readBlocks(column, figures)),
+        columns: columns.map((column) => readBlocks(column, reading)),
       };
     }
     case 'keep':
     case 'panel':
       allow(element, []);
-      return { kind: element.name, blocks: readBlocks(element, figures) };
+      return { kind: element.name, blocks: readBlocks(element, reading) };
     case 'space':
       allow(element, ['mm']);
       empty(element);
@@ -193,10 +210,10 @@ function readBlock(element: Element, figures: Figures): Block {
 }
 
 /** An item of words alone is one paragraph; an item of blocks is those blocks. */
-function readItem(item: Element, figures: Figures): Block[] {
+function readItem(item: Element, reading: Reading): Block[] {
   const holdsBlocks = item.children.some(
     (child) => typeof child !== 'string' && blockNames.includes(child.name),
   );
-  if (holdsBlocks) return readBlocks(item, figures);
+  if (holdsBlocks) return readBlocks(item, reading);
   return [{ kind: 'paragraph', text: readInline(item), size: 'normal', align: 'start' }];
 }

@@ -3,7 +3,8 @@ import { type CardFormat, footMm, type Slot, sheetMarginMm } from './card-format
 import type { CardDocument } from './content.ts';
 import { layText } from './lay-text.ts';
 import type { Measure } from './measure.ts';
-import { type Item, moved } from './page.ts';
+import type { Item } from './page.ts';
+import { setDown } from './set-down.ts';
 import { newNotes, pointsPerMm, type Setting } from './slab.ts';
 
 /** Crop marks of 0.25 pt beside each corner of the paper, the corners of the film, and the ends of the fold. */
@@ -75,7 +76,9 @@ export function slotName(slot: Slot, name: string, measure: Measure, format: Car
   const up = format.panels === 2 ? 8.5 : 7;
   // In the middle of a fold stands the mark of the fold.
   const aside = format.panels === 2 ? slot.widthPt / 4 : 0;
-  return (line?.items ?? []).map((item) => moved(item, slot.x + aside, slot.y - up));
+  const items: Item[] = [];
+  setDown(line?.parts ?? [], slot.x + aside, slot.y - up, 0, measure, items);
+  return items;
 }
 
 /** A ruler of 50 mm to check the scale by, and the note beside it. */
@@ -96,7 +99,7 @@ export function sheetFoot(
     plain,
     { what: 'the ruler' },
   );
-  for (const item of label?.items ?? []) items.push(moved(item, left + 51 * mm, y - 8));
+  setDown(label?.parts ?? [], left + 51 * mm, y - 8, 0, setting.measure, items);
   const width = paper.widthPt - left - (sheetMarginMm + 70) * mm;
   const note = layText(content.note, width, 8, setting, { what: 'the note' });
   if (note.length > 3)
@@ -107,7 +110,7 @@ export function sheetFoot(
       wouldFit: `It takes ${note.length} lines and there is room for 3: shorten it.`,
     });
   note.slice(0, 3).forEach((slab, index) => {
-    for (const item of slab.items) items.push(moved(item, left + 68 * mm, y - 20 + index * slab.heightPt));
+    setDown(slab.parts, left + 68 * mm, y - 20 + index * slab.heightPt, 0, setting.measure, items);
   });
   return items;
 }

@@ -5,13 +5,14 @@
  */
 import type { Cuts } from './chunks.ts';
 import type { Measure } from './measure.ts';
-import type { Item, Overflow, Role, StructureNode } from './page.ts';
+import type { Overflow, Role, StructureNode } from './page.ts';
+import type { Part } from './set-down.ts';
 
 export interface Slab {
   readonly kind: 'slab' | 'gap' | 'new-page';
   readonly heightPt: number;
   /** Positions from the slab's top left corner. */
-  readonly items: readonly Item[];
+  readonly parts: readonly Part[];
   /** Whether a page may end below. */
   readonly breakBelow: boolean;
   /** Slabs set again on top if a page begins with this one: the head of its table. */
@@ -49,10 +50,18 @@ export interface Notes {
   readonly missing: Map<string, string>;
   /** The size of the smallest type set. */
   smallest: number;
+  /** Whether a text holds the number of a page that was not known yet, other than at the end of its line. */
+  refers: boolean;
 }
 
 export function newNotes(): Notes {
-  return { structure: [], overflows: [], missing: new Map(), smallest: Number.POSITIVE_INFINITY };
+  return {
+    structure: [],
+    overflows: [],
+    missing: new Map(),
+    smallest: Number.POSITIVE_INFINITY,
+    refers: false,
+  };
 }
 
 /** Adds a part to the structure and gives its number. */
@@ -75,7 +84,7 @@ export const pointsPerMm = 72 / 25.4;
 
 /** Room that vanishes at the top of a page; of two in a row the larger counts. */
 export function gap(heightPt: number, breakBelow = true): Slab {
-  return { kind: 'gap', heightPt, items: [], breakBelow };
+  return { kind: 'gap', heightPt, parts: [], breakBelow };
 }
 
 /** The slabs with doubled gaps joined and gaps at both ends taken off. */

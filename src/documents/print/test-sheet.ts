@@ -9,9 +9,10 @@ import { sheetMarginMm } from './card-format.ts';
 import type { Flip, PaperName } from './content.ts';
 import type { Imposition } from './impose.ts';
 import { papers } from './lay-out.ts';
-import { layText } from './lay-text.ts';
+import { layText, stack } from './lay-text.ts';
 import type { Measure } from './measure.ts';
 import { type Item, type LaidOut, moved } from './page.ts';
+import { setDown } from './set-down.ts';
 import { ruler } from './sheet-marks.ts';
 import { addNode, pointsPerMm as mm, newNotes, type Setting } from './slab.ts';
 
@@ -166,9 +167,9 @@ function label(
     { align, what: 'a label' },
   );
   const dx = align === 'center' ? -50 : align === 'end' ? -100 : 0;
-  return (slab?.items ?? []).map((item) =>
-    item.kind === 'text' ? { ...item, x: item.x + x + dx, y } : item,
-  );
+  const items: Item[] = [];
+  setDown(slab?.parts ?? [], x + dx, y, 0, setting.measure, items);
+  return items.map((item) => (item.kind === 'text' ? { ...item, y } : item));
 }
 
 function words(
@@ -186,9 +187,7 @@ function words(
     setting,
     { node, what: 'the words of the test sheet' },
   );
-  return slabs.flatMap((slab, index) =>
-    slab.items.map((item) =>
-      moved(item, paper.widthPt * 0.25, paper.heightPt * 0.25 + index * slab.heightPt),
-    ),
-  );
+  const items: Item[] = [];
+  setDown(stack(slabs).parts, paper.widthPt * 0.25, paper.heightPt * 0.25, 0, setting.measure, items);
+  return items;
 }

@@ -2,18 +2,12 @@
  * Breaks words into lines. Lines break at spaces only; a figure, a code or any word with a digit in it is
  * never broken, because half a frequency reads as another one. What is too wide is said, not cut.
  */
-import { type Atom, type Chunk, chunksOf, extentOf } from './chunks.ts';
+import { type Chunk, chunksOf } from './chunks.ts';
 import type { Inline } from './content.ts';
-import { drawMark } from './draw-mark.ts';
-import type { FontName } from './fonts.ts';
-import type { Item } from './page.ts';
+import type { Line } from './set-line.ts';
 import { addNode, type Setting } from './slab.ts';
 
-/** A line with its items on a baseline of 0, starting at x 0. */
-export interface Line {
-  readonly items: readonly Item[];
-  readonly widthPt: number;
-}
+const noSpans: readonly number[] = [];
 
 /** Lines no wider than `widthPt`, except where one unbreakable word is; `tooWide` is then the width it needs. */
 export function wrap(
@@ -32,8 +26,17 @@ export function wrap(
   let tooWide: number | undefined;
   let current: Chunk[] = [];
   let width = 0;
+  /** A mark of a tagged text is a part of its own, with its meaning in words. */
+  const spansOf = (chunks: readonly Chunk[]): readonly number[] =>
+    options.node !== undefined && chunks.some(({ marks }) => marks)
+      ? chunks.flatMap(({ atoms }) =>
+          atoms.flatMap((atom) =>
+            atom.kind === 'mark' ? [addNode(setting, 'Span', options.node, { alt: atom.says })] : [],
+          ),
+        )
+      : noSpans;
   const endLine = (isLast: boolean): void => {
-    lines.push(buildLine(current, isLast, sizePt, setting, options.node));
+    lines.push({ chunks: current, isLast, sizePt, node: options.node, spans: spansOf(current) });
     current = [];
     width = 0;
   };
@@ -104,117 +107,4 @@ function splitWord(chunk: Chunk, widthPt: number, sizePt: number, setting: Setti
     { ...chunk, ...part(letters.slice(0, cut).join('')), space: false, lineEnds: false },
     { ...chunk, ...part(letters.slice(cut).join('')) },
   ];
-}
-
-function buildLine(
-  chunks: readonly Chunk[],
-  isLast: boolean,
-  sizePt: number,
-  setting: Setting,
-  node: number | undefined,
-): Line {
-  const { measure } = setting;
-  const items: Item[] = [];
-  const tag = node === undefined ? {} : { node };
-  let x = 0;
-  let run: { text: string; font: FontName; pageOf?: string; flush?: true } | undefined;
-  let lastWidth = 0;
-  const flush = (): void => {
-    if (run === undefined) return;
-    const widthPt = measure.widthEm(run.text, run.font) * sizePt;
-    const zeros = run.pageOf === undefined ? measure.zeros(run.text, run.font).map((em) => em * sizePt) : [];
-    items.push({ kind: 'text', x, y: 0, ...run, sizePt, widthPt, zeros, ...tag });
-    x += widthPt;
-    run = undefined;
-  };
-  chunks.forEach((chunk, index) => {
-    for (const atom of chunk.atoms) {
-      if (atom.kind === 'text') {
-        if (
-          run !== undefined &&
-          run.font === atom.font &&
-          run.pageOf === undefined &&
-          atom.pageOf === undefined
-        )
-          run.text += atom.text;
-        else {
-          flush();
-          run = {
-            text: atom.text,
-            font: atom.font,
-            ...(atom.pageOf === undefined ? {} : { pageOf: atom.pageOf }),
-            ...(atom.flush && { flush: true as const }),
-          };
-        }
-        continue;
-      }
-      flush();
-      const { em, pt } = extentOf(atom, measure);
-      const wide = em * sizePt + pt;
-      items.push(...drawAtom(atom, x, wide, sizePt, setting, node));
-      x += wide;
-    }
-    lastWidth = 0;
-    if (chunk.space && index < chunks.length - 1) {
-      if (run !== undefined && run.pageOf === undefined) run.text += ' ';
-      else {
-        flush();
-        x += measure.widthEm(' ', 'regular') * sizePt;
-      }
-    } else if (index === chunks.length - 1 && !isLast && run !== undefined && run.pageOf === undefined) {
-      // A space at the end of a broken line keeps its last word and the next apart when the text is read out.
-      lastWidth =
-        measure.widthEm(`${run.text} `, run.font) * sizePt - measure.widthEm(run.text, run.font) * sizePt;
-      run.text += ' ';
-    }
-  });
-  flush();
-  return { items, widthPt: x - lastWidth };
-}
-
-/** Ticks, blanks and marks as drawn. */
-function drawAtom(
-  atom: Exclude<Atom, { kind: 'text' }>,
-  x: number,
-  wide: number,
-  sizePt: number,
-  setting: Setting,
-  node: number | undefined,
-): Item[] {
-  const tag = node === undefined ? {} : { node };
-  if (atom.kind === 'blank')
-    return [
-      {
-        kind: 'line',
-        points: [
-          [x, 0.15 * sizePt],
-          [x + wide, 0.15 * sizePt],
-        ],
-        widthPt: 0.5,
-        ...tag,
-      },
-    ];
-  const top = -0.86 * sizePt;
-  const bottom = 0.1 * sizePt;
-  if (atom.kind === 'tick') {
-    const side = bottom - top;
-    return [
-      {
-        kind: 'polygon',
-        points: [
-          [x, top],
-          [x + side, top],
-          [x + side, bottom],
-          [x, bottom],
-        ],
-        strokePt: 0.6,
-        ...tag,
-      },
-    ];
-  }
-  const spoken = node === undefined ? {} : { node: addNode(setting, 'Span', node, { alt: atom.says }) };
-  return drawMark(atom.shape, x + wide / 2, -0.375 * sizePt, 0.36 * sizePt).map((item) => ({
-    ...item,
-    ...spoken,
-  }));
 }

@@ -557,6 +557,9 @@ function toUnicode(pdf: Pdf, font: Dictionary): ReadonlyMap<number, string> {
       if (each !== undefined) map.set(code, each);
     }
   }
+  for (const [, block = ''] of data.matchAll(/beginbfchar([\s\S]*?)endbfchar/g))
+    for (const [, code = '', meant = ''] of block.matchAll(/<([0-9a-f]+)>\s*<([0-9a-f]+)>/gi))
+      map.set(Number.parseInt(code, 16), meant);
   return map;
 }
 

@@ -23,8 +23,12 @@ if (!canPreflight && process.env['CI'] !== undefined)
     'PDFBox Preflight is missing: apt-get install libpdfbox2-java libactivation-java libjaxb-api-java',
   );
 
-/** The part is another; and a font need not list its characters (ISO 19005-2, 6.2.11.4.2, from memory). */
-const onlyInTheFirstPart = /part must be 1$|The CIDSet entry is missing for the Composite Subset$/;
+/**
+ * The part is another; a font need not list its characters (ISO 19005-2, 6.2.11.4.2, from memory); and objects may
+ * lie in streams, with a table of them in a stream as well, which PDF 1.4 had not (6.1.4, from memory).
+ */
+const onlyInTheFirstPart =
+  /part must be 1$|The CIDSet entry is missing for the Composite Subset$|cross reference streams are not allowed$/;
 
 /** What the validator says of each file, by name, without what only PDF/A-1 asks. */
 export function preflight(files: ReadonlyMap<string, Uint8Array>): readonly string[] {

@@ -27,6 +27,37 @@ const groups = (page: Page | undefined): GroupItem[] =>
 const said = (group: GroupItem): string =>
   group.items.flatMap((item) => (item.kind === 'text' ? [item.text.trim()] : [])).join(' ');
 
+it('a card that stands among many is set as it is when it stands alone', () => {
+  const card = (who: number, words: string): string =>
+    `<card id="m${who}"><front><p size="huge">${who}</p><p>${words}</p><p>${'same for all '.repeat(9)}</p><fill/><rule/></front><back><p>${words}</p></back></card>`;
+  const cards = Array.from({ length: 9 }, (_, who) => card(who, 'some words '.repeat(1 + (who % 3) * 14)));
+  const laid = (markup: string) =>
+    layOut(
+      // The mark is what a template leaves behind the name of each tag: by it the same markup is known again.
+      readContent(
+        `<cards title="C" language="en" paper="A4" card="id-1" flip="long-edge" from="11">${markup}</cards>`.replace(
+          /<([a-z]+)/g,
+          '<$1\u0001t.hbs:1\u0001',
+        ),
+      ),
+      equalWidths,
+    );
+  const many = laid(cards.join(''));
+  const structure = (from: typeof many, group: GroupItem) =>
+    group.items.map((item) => ('node' in item ? from.structure[item.node ?? -1]?.role : undefined));
+  const bare = (items: readonly Item[]) => items.map((item) => ({ ...item, node: undefined }));
+  const sizes = new Set<number>();
+  for (const side of [0, 1])
+    groups(many.pages[side]).forEach((group, who) => {
+      const alone = laid(cards[who] ?? '');
+      const [same] = groups(alone.pages[side]);
+      expect(bare(group.items)).toEqual(bare(same?.items ?? []));
+      if (same !== undefined) expect(structure(many, group)).toEqual(structure(alone, same));
+      for (const item of group.items) if (item.kind === 'text') sizes.add(item.sizePt);
+    });
+  expect(sizes.size).toBeGreaterThan(2);
+});
+
 it('the paper of an ID-1 card with its sealed edge has the size of a bank card', () => {
   // ISO/IEC 7810 ID-1: 85.60 by 53.98 mm; with 3 mm of film on each side the paper is 79.60 by 47.98 mm (computed).
   const { paperWidthMm, paperHeightMm, sealMm } = cardFormats['id-1'];
