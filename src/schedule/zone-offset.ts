@@ -3,11 +3,14 @@
  * Read through the platform's own formatter, which is there without loading anything.
  */
 
+import { dayMs } from './calendar-date.ts';
+
 /** Milliseconds to add to an instant (milliseconds since 1970-01-01T00:00Z) to get what the clocks show. */
 export type OffsetAt = (instantMs: number) => number;
 
 /**
- * Remembers what it was asked, since schedules ask for the same midnights again and again.
+ * The formatter is asked for the ends of each day only: where the two agree, all instants between them do, since no
+ * zone changes twice within one day.
  * @throws {RangeError} for a zone the database does not have
  */
 export function zoneOffset(zone: string): OffsetAt {
@@ -22,7 +25,7 @@ export function zoneOffset(zone: string): OffsetAt {
     second: 'numeric',
   });
   const known = new Map<number, number>();
-  return (instantMs) => {
+  const at = (instantMs: number): number => {
     const remembered = known.get(instantMs);
     if (remembered !== undefined) return remembered;
     const parts = new Map(format.formatToParts(instantMs).map(({ type, value }) => [type, Number(value)]));
@@ -38,5 +41,10 @@ export function zoneOffset(zone: string): OffsetAt {
     const offsetMs = shown - Math.floor(instantMs / 1000) * 1000;
     known.set(instantMs, offsetMs);
     return offsetMs;
+  };
+  return (instantMs) => {
+    const start = Math.floor(instantMs / dayMs) * dayMs;
+    const offsetMs = at(start);
+    return instantMs === start || at(start + dayMs) === offsetMs ? offsetMs : at(instantMs);
   };
 }

@@ -2,10 +2,9 @@
  * What the printing benchmark times: one process that makes a thousand personal cards, or a booklet of two
  * hundred pages, from a plan; and what it is measured against needs to begin with.
  *
- *   node print-process.mjs cards|booklet OUT.pdf
- *   node print-process.mjs html|texts cards|booklet OUT
+ *   main.js build|html|texts cards|booklet OUT
  *
- * `texts` writes every text of every page with its place, for a bare script that only draws.
+ * It is compiled as the program is, and begins as `readback build` does. `texts` writes every text of every page with its place, for a bare script that only draws.
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -24,27 +23,28 @@ import { english as words } from '../../src/documents/words.ts';
 import { examine } from '../../src/pipeline.ts';
 import type { Member } from '../../src/plan/model.ts';
 
-const { resolve } = createRequire(`${process.cwd()}/package.json`);
-const bytes = (name: FontName) => () => readFileSync(resolve(fontFiles[name]));
-const fonts = await openFonts({
-  regular: bytes('regular'),
-  bold: bytes('bold'),
-  mono: bytes('mono'),
-  'mono-bold': bytes('mono-bold'),
-  fallback: bytes('fallback'),
-  'fallback-bold': bytes('fallback-bold'),
-});
-const measure = measureWith(fonts);
-
-const [task = '', ...rest] = process.argv.slice(2);
-if (task === 'html') writeFileSync(rest[1] ?? '', html(await contentOf(rest[0] ?? '')));
-else if (task === 'texts') {
-  const { pages } = layOut(await contentOf(rest[0] ?? ''), measure);
-  writeFileSync(rest[1] ?? '', JSON.stringify(pages.map(({ items }) => items.flatMap(textsOf))));
-} else {
-  const laid = layOut(await contentOf(task), measure);
-  writeFileSync(rest[0] ?? '', await paint(laid, { fonts, date: new Date('2026-12-01T00:00:00Z') }));
-  process.stdout.write(`${laid.pages.length}\n`);
+async function main(task = '', what = '', out = ''): Promise<void> {
+  if (task === 'html') {
+    writeFileSync(out, html(await contentOf(what)));
+    return;
+  }
+  const { resolve } = createRequire(`${process.cwd()}/package.json`);
+  const bytes = (name: FontName) => () => readFileSync(resolve(fontFiles[name]));
+  const fonts = await openFonts({
+    regular: bytes('regular'),
+    bold: bytes('bold'),
+    mono: bytes('mono'),
+    'mono-bold': bytes('mono-bold'),
+    fallback: bytes('fallback'),
+    'fallback-bold': bytes('fallback-bold'),
+  });
+  const laid = layOut(await contentOf(what), measureWith(fonts));
+  if (task === 'texts')
+    writeFileSync(out, JSON.stringify(laid.pages.map(({ items }) => items.flatMap(textsOf))));
+  else {
+    writeFileSync(out, await paint(laid, { fonts, date: new Date('2026-12-01T00:00:00Z') }));
+    process.stdout.write(`${laid.pages.length}\n`);
+  }
 }
 
 async function contentOf(what: string): Promise<Content> {
@@ -88,3 +88,8 @@ function textsOf(item: Item): readonly object[] {
 function plain({ x, y, text, font, sizePt }: Extract<Item, { kind: 'text' }>) {
   return { x, y, text, font, sizePt };
 }
+
+main(...process.argv.slice(2)).catch((error: unknown) => {
+  process.stderr.write(`${String(error)}\n`);
+  process.exitCode = 2;
+});

@@ -9,6 +9,7 @@
  * fontkit, which reads the files, comes with pdfkit and is reached through it, so that both always agree.
  */
 
+import { advanceReader } from './font-tables.ts';
 import { pairKerning } from './pair-kerning.ts';
 import { unpackWoff } from './unpack-woff.ts';
 
@@ -44,7 +45,7 @@ export interface FontSource {
   };
   readonly post: { readonly isFixedPitch: number };
   hasGlyphForCodePoint(codePoint: number): boolean;
-  glyphForCodePoint(codePoint: number): { readonly id: number; readonly advanceWidth: number };
+  glyphForCodePoint(codePoint: number): { readonly id: number };
   /** The table of glyph positions, absent where the font has none. */
   readonly GPOS?: unknown;
   layout(text: string): { readonly positions: readonly { readonly xAdvance: number }[] };
@@ -97,6 +98,7 @@ const firstBeyondLatin = 0x250;
 
 function openFont(name: FontName, file: Uint8Array, source: FontSource): OpenFont {
   const em = source.unitsPerEm;
+  const advanceOf = advanceReader(file);
   const glyphs = new Map<number, { id: number; advance: number }>();
   const kerns = new Map<number, number>();
   const pairs = pairKerning(source.GPOS);
@@ -109,8 +111,8 @@ function openFont(name: FontName, file: Uint8Array, source: FontSource): OpenFon
   const glyph = (codePoint: number) => {
     let found = glyphs.get(codePoint);
     if (found === undefined) {
-      const { id, advanceWidth } = source.glyphForCodePoint(codePoint);
-      found = { id, advance: advanceWidth / em };
+      const { id } = source.glyphForCodePoint(codePoint);
+      found = { id, advance: advanceOf(id) / em };
       glyphs.set(codePoint, found);
     }
     return found;

@@ -98,11 +98,27 @@ function firstValue(tables: readonly SubTable[], left: number, right: number): n
 
 function coverageIndex(coverage: Coverage, glyph: number): number {
   if (coverage.version === 1) return coverage.glyphs.indexOf(glyph);
-  const range = coverage.rangeRecords.find(({ start, end }) => start <= glyph && glyph <= end);
+  const range = rangeOf(coverage.rangeRecords, glyph);
   return range === undefined ? -1 : range.startCoverageIndex + glyph - range.start;
 }
 
 function classOf(classes: Classes, glyph: number): number {
   if (classes.version === 1) return classes.classValueArray[glyph - classes.startGlyph] ?? 0;
-  return classes.classRangeRecord.find(({ start, end }) => start <= glyph && glyph <= end)?.class ?? 0;
+  return rangeOf(classes.classRangeRecord, glyph)?.class ?? 0;
+}
+
+/** Ranges stand in order and apart, so the one that holds a glyph is found by halving. */
+function rangeOf<Range extends { readonly start: number; readonly end: number }>(
+  ranges: readonly Range[],
+  glyph: number,
+): Range | undefined {
+  let [low, high] = [0, ranges.length - 1];
+  while (low <= high) {
+    const middle = (low + high) >> 1;
+    const range = ranges[middle];
+    if (range === undefined || glyph < range.start) high = middle - 1;
+    else if (glyph > range.end) low = middle + 1;
+    else return range;
+  }
+  return undefined;
 }

@@ -43,8 +43,9 @@ export async function templateEngine(templates: Templates): Promise<Render> {
 
   type Compiled = (context: unknown, options?: Handlebars.RuntimeOptions) => string;
   const compile = (name: string, source: string): Compiled => {
-    refuseRaw(Handlebars.parse, name, source);
-    const render = engine.compile(markPlaces(name, source), {
+    const program = parsed(Handlebars.parse, name, markPlaces(name, source));
+    refuseRaw(name, program);
+    const render = engine.compile(program, {
       strict: true,
       knownHelpersOnly: true,
       knownHelpers,
@@ -87,14 +88,16 @@ class MissingField extends Error {
   }
 }
 
-/** `{{{x}}}` and `{{& x}}` would put a value in unescaped. */
-function refuseRaw(parse: typeof Handlebars.parse, file: string, source: string): void {
-  let program: hbs.AST.Program;
+function parsed(parse: typeof Handlebars.parse, file: string, source: string): hbs.AST.Program {
   try {
-    program = parse(source);
+    return parse(source);
   } catch (error) {
     throw templateRefusal(file, error);
   }
+}
+
+/** `{{{x}}}` and `{{& x}}` would put a value in unescaped. */
+function refuseRaw(file: string, program: hbs.AST.Program): void {
   const walk = (statements: readonly hbs.AST.Statement[]): void => {
     for (const statement of statements) {
       if (statement.type === 'MustacheStatement' && !(statement as hbs.AST.MustacheStatement).escaped)

@@ -5,6 +5,8 @@
  * OpenType 1.9: "Font file", tables `glyf`, `loca`, `hmtx`, `hhea`, `maxp`, `head`. The tables kept are those that
  * ISO 32000-1:2008, 9.9, asks of a TrueType font program in a CIDFont.
  */
+import { aligned, fontFile, tablesOf, viewOf } from './font-tables.ts';
+
 const keptTables = ['cvt ', 'fpgm', 'glyf', 'head', 'hhea', 'hmtx', 'loca', 'maxp', 'prep'];
 
 /** Flags of a part of a composite glyph (table `glyf`, "Composite glyph description"). */
@@ -12,8 +14,7 @@ const composite = { words: 0x1, scale: 0x8, more: 0x20, twoScales: 0x40, matrix:
 
 /** @param font the plain font file, with outlines in a `glyf` table */
 export function subsetFont(font: Uint8Array, glyphs: Iterable<number>): Uint8Array {
-  const from = new DataView(font.buffer, font.byteOffset, font.byteLength);
-  const tables = tablesOf(font, from);
+  const tables = tablesOf(font);
   const table = (tag: string): Uint8Array => {
     const found = tables.get(tag);
     if (found === undefined) throw new Error(`The font has no table ${tag}.`);
@@ -38,7 +39,6 @@ export function subsetFont(font: Uint8Array, glyphs: Iterable<number>): Uint8Arr
 
   // Copies: the file is used again.
   const head = Uint8Array.from(table('head'));
-  viewOf(head).setUint32(8, 0);
   viewOf(head).setInt16(50, 1);
   const maxp = Uint8Array.from(table('maxp'));
   viewOf(maxp).setUint16(4, count);
@@ -54,24 +54,9 @@ export function subsetFont(font: Uint8Array, glyphs: Iterable<number>): Uint8Arr
     ['maxp', maxp],
   ]);
   return fontFile(
-    keptTables.flatMap((tag) => {
+    keptTables.flatMap((tag): [string, Uint8Array][] => {
       const found = changed.get(tag) ?? tables.get(tag);
-      return found === undefined ? [] : [{ tag, bytes: found }];
-    }),
-  );
-}
-
-function viewOf(bytes: Uint8Array): DataView {
-  return new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-}
-
-function tablesOf(font: Uint8Array, from: DataView): Map<string, Uint8Array> {
-  return new Map(
-    Array.from({ length: from.getUint16(4) }, (_, index) => {
-      const entry = 12 + 16 * index;
-      const tag = String.fromCharCode(...font.subarray(entry, entry + 4));
-      const offset = from.getUint32(entry + 8);
-      return [tag, font.subarray(offset, offset + from.getUint32(entry + 12))];
+      return found === undefined ? [] : [[tag, found]];
     }),
   );
 }
@@ -106,10 +91,6 @@ function withParts(glyphs: Iterable<number>, glyf: Uint8Array, starts: readonly 
   return kept;
 }
 
-function aligned(length: number): number {
-  return (length + 3) & ~3;
-}
-
 function padded(pieces: readonly Uint8Array[], length: number): Uint8Array {
   const whole = new Uint8Array(length);
   let at = 0;
@@ -118,39 +99,4 @@ function padded(pieces: readonly Uint8Array[], length: number): Uint8Array {
     at += aligned(piece.length);
   }
   return whole;
-}
-
-/** Tables in the order of their tags, as a font file. */
-function fontFile(tables: readonly { readonly tag: string; readonly bytes: Uint8Array }[]): Uint8Array {
-  const count = tables.length;
-  const directory = 12 + 16 * count;
-  const whole = new Uint8Array(tables.reduce((sum, { bytes }) => sum + aligned(bytes.length), directory));
-  const view = viewOf(whole);
-  const power = 2 ** Math.floor(Math.log2(count));
-  view.setUint32(0, 0x00010000);
-  view.setUint16(4, count);
-  view.setUint16(6, power * 16);
-  view.setUint16(8, Math.log2(power));
-  view.setUint16(10, (count - power) * 16);
-  let offset = directory;
-  let adjustment = 0;
-  tables.forEach(({ tag, bytes }, index) => {
-    const entry = 12 + 16 * index;
-    for (let letter = 0; letter < 4; letter += 1) whole[entry + letter] = tag.charCodeAt(letter);
-    whole.set(bytes, offset);
-    view.setUint32(entry + 4, sumOf(view, offset, aligned(bytes.length)));
-    view.setUint32(entry + 8, offset);
-    view.setUint32(entry + 12, bytes.length);
-    if (tag === 'head') adjustment = offset + 8;
-    offset += aligned(bytes.length);
-  });
-  // "Calculating checksums": the sum of the whole file is to be this number.
-  if (adjustment > 0) view.setUint32(adjustment, (0xb1b0afba - sumOf(view, 0, whole.length)) >>> 0);
-  return whole;
-}
-
-function sumOf(view: DataView, offset: number, length: number): number {
-  let sum = 0;
-  for (let at = offset; at < offset + length; at += 4) sum = (sum + view.getUint32(at)) >>> 0;
-  return sum;
 }
