@@ -11,13 +11,18 @@
 import { execFileSync } from 'node:child_process';
 import { chmod, copyFile, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
+import { basename, resolve } from 'node:path';
 import { build } from 'esbuild';
 
 const { version, dependencies } = JSON.parse(await readFile('package.json', 'utf8'));
 const takenIn = new Set(['commander', 'picocolors', 'string-width', 'yaml', 'zod']);
 /** Typefaces: read as files. */
 const files = new Set(['@fontsource/b612', '@fontsource/b612-mono', 'dejavu-fonts-ttf']);
-const heavy = Object.keys(dependencies).filter((name) => !takenIn.has(name) && !files.has(name));
+const heavy = [
+  ...Object.keys(dependencies).filter((name) => !takenIn.has(name) && !files.has(name)),
+  // The part of it that renders prepared templates.
+  'handlebars/runtime',
+];
 const workers = (await readdir('src/cli')).filter((name) => name.endsWith('-worker.ts'));
 const [outdir = 'out/.program', entry = 'src/cli/main.ts'] = process.argv.slice(2);
 
@@ -35,12 +40,15 @@ const program = {
   external: [...heavy, ...files],
   define: { READBACK_VERSION: JSON.stringify(version) },
 };
+/** Text of one byte a letter is read in a third of the time; esbuild leaves others in patterns. */
+const notAscii = /[^\x00-\x7f]/g;
+const escaped = (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`;
 /** Code out of a cache is a function of what a module is given. */
 const wrapped = {
   format: 'cjs',
   // Code out of a cache cannot import(); packages are required, which Node 20.19 does with modules of either kind.
   supported: { 'dynamic-import': false },
-  banner: { js: '(function (exports, require, module, __filename, __dirname, __programUrl) {' },
+  banner: { js: '(function (exports, require, module, __filename, __dirname, __programUrl, __programTemplates) {' },
   footer: { js: '})' },
 };
 
@@ -66,6 +74,19 @@ module.exports = (packed, plain) => { plain.set(inflateRawSync(packed)); return 
   },
 };
 
+/** Loaded when it is needed: commander asks for it at once, to start commands that are programs of their own, and here none are. */
+const later = {
+  name: 'later',
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^(node:)?child_process$/ }, ({ importer }) =>
+      importer.includes('commander') ? { path: 'child_process', namespace: 'later' } : undefined,
+    );
+    onLoad({ filter: /.*/, namespace: 'later' }, ({ path }) => ({
+      contents: `module.exports = { spawn: (...words) => require(${JSON.stringify(`node:${path}`)}).spawn(...words) };`,
+    }));
+  },
+};
+
 const main = `#!/usr/bin/env node
 const { readFileSync, writeFileSync } = require('node:fs');
 const { pathToFileURL } = require('node:url');
@@ -78,6 +99,7 @@ const take = (name) => {
   if (!taken.has(name)) taken.set(name, run(\`packages/\${name}\`, \`packages/\${name}\`, require));
   return taken.get(name);
 };
+const templates = () => run('templates', 'templates', require);
 const command = process.argv.find((word, index) => index > 1 && !word.startsWith('-'));
 const isBuild = command === 'build';
 // Most of what a build runs, it runs a few times: optimising it takes more time than it saves. What is asked of V8 is
@@ -97,10 +119,33 @@ function run(name, cacheName, give) {
   const module = { exports: {} };
   if (process.env.READBACK_WRITE_CACHE)
     process.on('exit', () => writeFileSync(cacheFile, script.createCachedData()));
-  script.runInThisContext()(module.exports, give, module, file, __dirname, pathToFileURL(__filename).href);
+  script.runInThisContext()(module.exports, give, module, file, __dirname, pathToFileURL(__filename).href, templates);
   return module.exports;
 }
 `;
+
+/** The program's templates as JavaScript, by the program's own means. */
+async function preparedTemplates() {
+  const tool = `${outdir}/prepare.cjs`;
+  await build({
+    ...shared,
+    format: 'cjs',
+    entryPoints: ['src/documents/print/render-template.ts'],
+    outfile: tool,
+  });
+  const { prepareTemplate, preparedKey } = createRequire(import.meta.url)(resolve(tool));
+  await rm(tool);
+  const made = [];
+  for (const name of (await readdir('templates', { recursive: true })).filter((name) => name.endsWith('.hbs')).toSorted()) {
+    const source = await readFile(`templates/${name}`, 'utf8');
+    const key = preparedKey(basename(name), source);
+    made.push(`  [${JSON.stringify(key)}, ${await prepareTemplate(basename(name), source)}],`);
+  }
+  return `${wrapped.banner.js}\nmodule.exports = new Map([\n${made.join('\n')}\n]);\n${wrapped.footer.js}`.replace(
+    notAscii,
+    escaped,
+  );
+}
 
 await rm(outdir, { recursive: true, force: true });
 await mkdir(`${outdir}/packages/data`, { recursive: true });
@@ -110,7 +155,12 @@ await Promise.all([
     ...wrapped,
     entryPoints: [entry],
     outfile: `${outdir}/program.cjs`,
-    define: { ...program.define, 'import.meta.url': '__programUrl' },
+    plugins: [later],
+    define: {
+      ...program.define,
+      'import.meta.url': '__programUrl',
+      READBACK_TEMPLATES: '__programTemplates',
+    },
   }),
   ...heavy.map((name) =>
     build({
@@ -123,15 +173,14 @@ await Promise.all([
   ),
   build({ ...program, entryPoints: workers.map((name) => `src/cli/${name}`), outdir, format: 'cjs' }),
 ]);
-// Text of one byte a letter is read in a third of the time; esbuild leaves others in patterns.
 const programFile = `${outdir}/program.cjs`;
-const escaped = (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`;
-await writeFile(programFile, (await readFile(programFile, 'utf8')).replace(/[^\x00-\x7f]/g, escaped));
+await writeFile(programFile, (await readFile(programFile, 'utf8')).replace(notAscii, escaped));
 // pdfkit finds its colour profile beside itself.
 const profile = 'data/sRGB_IEC61966_2_1.icc';
 await copyFile(createRequire(import.meta.resolve('pdfkit')).resolve(`./${profile}`), `${outdir}/packages/${profile}`);
 // Started without the loader of ES modules, which takes a tenth of the time of a check.
 await writeFile(`${outdir}/package.json`, '{ "type": "commonjs" }\n');
+await writeFile(`${outdir}/templates.cjs`, await preparedTemplates());
 await writeFile(`${outdir}/main.js`, main);
 await chmod(`${outdir}/main.js`, 0o755);
 const demo = 'plans/hickory-gap.yaml';

@@ -5,6 +5,7 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type FontBytes, type FontName, fontFiles } from '../documents/print/fonts.ts';
+import type { PreparedTemplates } from '../documents/print/render-template.ts';
 import type { Press } from '../documents/printer.ts';
 import { wordsFrom } from '../documents/words.ts';
 import { englishLayer, isEnglish, type WordLayer, wordsFile } from '../documents/words-file.ts';
@@ -75,8 +76,16 @@ export async function readPress(
   return {
     fonts: fontBytes(),
     templates,
+    ...preparedTemplates(),
     words: wordsFrom({ ...layer.list, language }, layer.missing),
   };
+}
+
+/** The program's own templates, as the compiler prepared them. */
+declare const READBACK_TEMPLATES: (() => PreparedTemplates) | undefined;
+
+export function preparedTemplates(): { readonly prepared?: PreparedTemplates } {
+  return typeof READBACK_TEMPLATES === 'function' ? { prepared: READBACK_TEMPLATES() } : {};
 }
 
 async function held(

@@ -9,7 +9,7 @@ import { type Measure, measureWith } from './print/measure.ts';
 import type { LaidOut } from './print/page.ts';
 import { paint } from './print/paint.ts';
 import { type Figures, readContent } from './print/read-content.ts';
-import { type Templates, templateEngine } from './print/render-template.ts';
+import { type PreparedTemplates, type Templates, templateEngine } from './print/render-template.ts';
 import type { Words } from './words.ts';
 
 export interface Press {
@@ -17,6 +17,8 @@ export interface Press {
   readonly templates: Templates;
   /** In the language of the plan, as the templates are. */
   readonly words: Words;
+  /** Of the templates, those that were compiled beforehand. */
+  readonly prepared?: PreparedTemplates;
 }
 
 export interface PrintFlaw {
@@ -45,7 +47,10 @@ export interface Printer {
 }
 
 export async function printerFor(plan: Plan, press: Press): Promise<Printer> {
-  const [fonts, render] = await Promise.all([openFonts(press.fonts), templateEngine(press.templates)]);
+  const [fonts, render] = await Promise.all([
+    openFonts(press.fonts),
+    templateEngine(press.templates, press.prepared),
+  ]);
   const measure = measureWith(fonts);
   const [right, down] = plan.cards.backShiftMm;
   // Stands in each file as its date: that of the plan, so that the same plan gives the same bytes.

@@ -8,6 +8,7 @@
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { preparedTemplates } from '../../src/cli/read-press.ts';
 import { gatherBooklet } from '../../src/documents/booklet/booklet.ts';
 import { gatherCards } from '../../src/documents/cards.ts';
 import { html } from '../../src/documents/formats/html.ts';
@@ -53,7 +54,7 @@ async function contentOf(what: string): Promise<Content> {
       .filter((name) => name.endsWith('.hbs'))
       .map((name) => [name, readFileSync(`templates/${name}`, 'utf8')]),
   );
-  const render = await templateEngine(templates);
+  const render = await templateEngine(templates, preparedTemplates().prepared);
   const { whole, findings } = await examine(readFileSync('plans/hickory-gap.yaml', 'utf8'), 'plan.yaml', {
     today: '2026-12-01',
     read: async (path) => readFileSync(`plans/${path}`),

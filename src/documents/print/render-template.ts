@@ -24,9 +24,36 @@ const knownHelpers = {
 /** Places data into a template. @throws Refusal with the file and line of the template that is wrong */
 export type Render = (file: string, data: unknown) => string;
 
-/** Each template is read and compiled once, when it is first asked for. */
-export async function templateEngine(templates: Templates): Promise<Render> {
+/**
+ * Templates compiled beforehand, by {@link preparedKey}; what of them is in use needs neither the parser nor the
+ * compiler of Handlebars.
+ */
+export type PreparedTemplates = ReadonlyMap<string, unknown>;
+
+/** A template is known again by its name and its text, so that one that was changed is compiled anew. */
+export function preparedKey(name: string, source: string): string {
+  return `${name}\n${source}`;
+}
+
+const strictly = { strict: true, knownHelpersOnly: true, knownHelpers };
+
+/** A template as JavaScript, for {@link PreparedTemplates}. @throws Refusal as rendering it does */
+export async function prepareTemplate(name: string, source: string): Promise<string> {
   const { default: Handlebars } = await import('handlebars');
+  const made: unknown = Handlebars.precompile(parsed(Handlebars.parse, name, source), strictly);
+  return String(made);
+}
+
+/** Each template is read and compiled once, when it is first asked for, unless it was prepared. */
+export async function templateEngine(
+  templates: Templates,
+  prepared: PreparedTemplates = new Map(),
+): Promise<Render> {
+  const isPrepared = [...templates].every(([name, source]) => prepared.has(preparedKey(name, source)));
+  // The runtime alone is a small part of the whole, and has no types of its own.
+  const { default: Handlebars } = (await (isPrepared
+    ? import('handlebars/runtime')
+    : import('handlebars'))) as typeof import('handlebars') & { default: typeof import('handlebars') };
   const engine = Handlebars.create();
   for (const name of ['log', 'lookup']) engine.unregisterHelper(name);
   for (const name of ['each', 'if', 'unless', 'with']) {
@@ -43,13 +70,11 @@ export async function templateEngine(templates: Templates): Promise<Render> {
 
   type Compiled = (context: unknown, options?: Handlebars.RuntimeOptions) => string;
   const compile = (name: string, source: string): Compiled => {
-    const program = parsed(Handlebars.parse, name, markPlaces(name, source));
-    refuseRaw(name, program);
-    const render = engine.compile(program, {
-      strict: true,
-      knownHelpersOnly: true,
-      knownHelpers,
-    });
+    const ready = prepared.get(preparedKey(name, source));
+    const render =
+      ready === undefined
+        ? engine.compile(parsed(Handlebars.parse, name, source), strictly)
+        : engine.template(ready as TemplateSpecification);
     return (context, options) => {
       try {
         return render(context, options);
@@ -88,12 +113,16 @@ class MissingField extends Error {
   }
 }
 
+/** Marked with the places of its tags, and with nothing in it that templates may not have. */
 function parsed(parse: typeof Handlebars.parse, file: string, source: string): hbs.AST.Program {
+  let program: hbs.AST.Program;
   try {
-    return parse(source);
+    program = parse(markPlaces(file, source));
   } catch (error) {
     throw templateRefusal(file, error);
   }
+  refuseRaw(file, program);
+  return program;
 }
 
 /** `{{{x}}}` and `{{& x}}` would put a value in unescaped. */

@@ -1,6 +1,13 @@
-import { expect, it } from 'vitest';
+import { runInThisContext } from 'node:vm';
+import { describe, expect, it } from 'vitest';
 import { readContent } from '../../../src/documents/print/read-content.ts';
-import { renderTemplate } from '../../../src/documents/print/render-template.ts';
+import {
+  type PreparedTemplates,
+  preparedKey,
+  prepareTemplate,
+  renderTemplate,
+  templateEngine,
+} from '../../../src/documents/print/render-template.ts';
 
 const wrap = (body: string) => `<document title="T" language="en" paper="A4">\n${body}\n</document>`;
 const render = (body: string, data: unknown, partials: Record<string, string> = {}) =>
@@ -71,4 +78,45 @@ it('says nothing about a field that is there and empty', async () => {
   await expect(
     render('{{#if a}}<p>a</p>{{/if}}{{#each b}}<p>b</p>{{else}}<p>none</p>{{/each}}', { a: null, b: [] }),
   ).resolves.toContain('none');
+});
+
+describe('a template that was compiled beforehand', () => {
+  const files = new Map([
+    ['a.hbs', '<p>{{#each list}}{{> _b}}{{/each}}</p>\n<p>{{last}}</p>'],
+    ['_b.hbs', '<b>{{this}}</b>'],
+  ]);
+  const prepared = async (): Promise<PreparedTemplates> =>
+    new Map(
+      await Promise.all(
+        [...files].map(
+          async ([name, source]) =>
+            [
+              preparedKey(name, source),
+              runInThisContext(`(${await prepareTemplate(name, source)})`),
+            ] as const,
+        ),
+      ),
+    );
+
+  it('gives what it gives when it is compiled now', async () => {
+    const data = { list: ['x', '<'], last: 'end' };
+    const [now, ready] = [await templateEngine(files), await templateEngine(files, await prepared())];
+    expect(ready('a.hbs', data)).toBe(now('a.hbs', data));
+    expect(ready('a.hbs', data)).toContain('&lt;');
+  });
+
+  it('names the line of a field that is missing', async () => {
+    const render = await templateEngine(files, await prepared());
+    expect(() => render('a.hbs', { list: [] })).toThrow('a.hbs:2:');
+  });
+
+  it('is compiled anew where its text is another', async () => {
+    const own = new Map([...files, ['_b.hbs', '<b>own {{this}}</b>']]);
+    const render = await templateEngine(own, await prepared());
+    expect(render('a.hbs', { list: ['x'], last: '' })).toContain('own x');
+  });
+
+  it('may hold no more than any other', async () => {
+    await expect(prepareTemplate('c.hbs', '<p>{{{raw}}}</p>')).rejects.toThrow('c.hbs:1: {{{ }}}');
+  });
 });
