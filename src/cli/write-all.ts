@@ -18,6 +18,7 @@ const staging = '.readback-new';
 const decided = '.readback-ready';
 /** Inside a decided folder: what to move and what to remove. */
 const agenda = '.agenda.json';
+const mostAtOnce = 16;
 const manifestName = 'manifest.json';
 
 interface Agenda {
@@ -49,7 +50,7 @@ async function decide(folder: string, files: ReadonlyMap<string, Uint8Array>): P
     await uninterrupted(() => finish(folder));
     await rm(stage, { recursive: true, force: true });
     for (const path of files.keys()) await clearWay(folder, path);
-    for (const [path, bytes] of files) await writeFlushed(join(stage, path), bytes);
+    await writeTogether(stage, [...files]);
     const kept = new Set(files.keys());
     const remove = (await namedByManifest(folder)).filter((path) => !kept.has(path));
     const plan: Agenda = { move: [...kept].sort(manifestLast), remove };
@@ -120,6 +121,22 @@ async function clearWay(folder: string, path: string): Promise<void> {
 
 function inTheWay(path: string, why: string): Refusal {
   return new Refusal(`${path} is in the way: ${why}.`, 'Move it, or name another folder with --out.');
+}
+
+/**
+ * Several at once, since each waits for the disk; not all, since a process may open only so many. When one cannot be
+ * written the others are waited for, so that nothing is still being written when the folder is taken away.
+ */
+async function writeTogether(
+  folder: string,
+  files: readonly (readonly [path: string, bytes: Uint8Array])[],
+): Promise<void> {
+  for (let from = 0; from < files.length; from += mostAtOnce) {
+    const written = await Promise.allSettled(
+      files.slice(from, from + mostAtOnce).map(([path, bytes]) => writeFlushed(join(folder, path), bytes)),
+    );
+    for (const each of written) if (each.status === 'rejected') throw each.reason;
+  }
 }
 
 async function writeFlushed(path: string, bytes: Uint8Array): Promise<void> {

@@ -38,22 +38,34 @@ export async function documentSet(
   const printer = await printerFor(plan, press);
   const files = new Map<string, Uint8Array>();
   const flaws: PrintFlaw[] = [];
-  const keep = (path: string, printed: Printed) => {
-    files.set(path, printed.bytes);
-    flaws.push(...printed.flaws);
+  // While the pages of one document are deflated the next is laid out.
+  const printing: { readonly path: string; readonly printed: Promise<Printed> }[] = [];
+  const keep = (path: string, printed: Promise<Printed>): void => {
+    // Holds its place among the files.
+    files.set(path, new Uint8Array());
+    // A fault is thrown when its turn comes, and not before somebody waits for it.
+    printed.catch(() => undefined);
+    printing.push({ path, printed });
   };
-  const add = async (path: string, template: string, data: object, at: PlanPath) =>
-    keep(path, await printer.pdf(printer.content(template, data), at));
+  const finish = async (): Promise<void> => {
+    for (const { path, printed } of printing.splice(0)) {
+      const { bytes, flaws: found } = await printed;
+      files.set(path, bytes);
+      flaws.push(...found);
+    }
+  };
+  const add = (path: string, template: string, data: object, at: PlanPath): void =>
+    keep(path, printer.pdf(printer.content(template, data), at));
   const addCards = async (path: string, cards: CardsData) => {
     const { data, figures } = await withCodes(cards);
-    keep(path, await printer.pdf(printer.content('cards.hbs', data, figures), ['cards', 'size']));
+    keep(path, printer.pdf(printer.content('cards.hbs', data, figures), ['cards', 'size']));
   };
 
   const cards = gatherCards(plan, law, consequences, check, words);
   await addCards('cards.pdf', cards);
   await addCards('guest-card.pdf', gatherGeneralCard(plan, law, consequences, check, words));
   for (const sheet of gatherWorksheets(plan, consequences, check, words))
-    await add(`worksheets/${sheet.id}.pdf`, 'worksheet.hbs', sheet, ['radios', sheet.id]);
+    add(`worksheets/${sheet.id}.pdf`, 'worksheet.hbs', sheet, ['radios', sheet.id]);
   const channels = gatherChannelList(plan, consequences, words);
   files.set('channel-list.csv', channelListCsv(channels, words.columns));
   const head = {
@@ -66,11 +78,11 @@ export async function documentSet(
     paper: plan.cards.sheet === 'letter' ? ('Letter' as const) : ('A4' as const),
     ...cautionOf(law, words),
   };
-  await add('channel-list.pdf', 'channel-list.hbs', { ...head, channels }, ['channels']);
+  add('channel-list.pdf', 'channel-list.hbs', { ...head, channels }, ['channels']);
 
   const booklet = await gatherBooklet(subject, words);
   const pages = printer.content('booklet.hbs', booklet.data, booklet.figures);
-  keep('booklet.pdf', await printer.pdf(pages, ['plan']));
+  keep('booklet.pdf', printer.pdf(pages, ['plan']));
   files.set('booklet.html', printer.html(pages));
 
   const calendars = await gatherCalendars(plan, consequences, check, words);
@@ -89,7 +101,7 @@ export async function documentSet(
       { ...words.testSheet, language: words.language, paper: head.paper, flip: plan.cards.flip },
       printer.measure,
     );
-    keep('printer-test.pdf', await printer.paint(sheet, ['cards', 'back-shift']));
+    keep('printer-test.pdf', printer.paint(sheet, ['cards', 'back-shift']));
   }
   if (wanted.packs === true) {
     for (const member of plan.members.values()) {
@@ -97,9 +109,11 @@ export async function documentSet(
       await addCards(`${folder}/card.pdf`, gatherCards(plan, law, consequences, check, words, [member]));
       addCalendar(`${folder}/calendar.ics`, calendars?.members.get(member.id));
       for (const sheet of gatherWorksheets(plan, consequences, check, words, member))
-        await add(`${folder}/${sheet.id}.pdf`, 'worksheet.hbs', sheet, ['radios', sheet.id]);
+        add(`${folder}/${sheet.id}.pdf`, 'worksheet.hbs', sheet, ['radios', sheet.id]);
+      await finish();
     }
   }
+  await finish();
   files.set('manifest.json', manifest(plan, check, files));
   return { files, flaws };
 }

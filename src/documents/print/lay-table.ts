@@ -37,7 +37,8 @@ export function layTable(
   const body = placeCells(table.body);
   const widths = columnWidths(table, [...head, ...body], widthPt, sizePt, padX, setting);
   const points = decimalPoints(table, body, sizePt, setting);
-  const grid: Grid = { table, widths, points, sizePt, padX, padY, setting };
+  const what = `a cell of the table ${name(table)},`;
+  const grid: Grid = { table, what, widths, points, sizePt, padX, padY, setting };
   const part = (role: 'THead' | 'TBody', rows: readonly Row[], cells: readonly Placed[]): Slab[] =>
     rows.length === 0 ? [] : layRows(grid, rows, cells, table.contents ? node : addNode(setting, role, node));
   const headSlabs = part('THead', table.head, head).map((slab): Slab => ({ ...slab, breakBelow: false }));
@@ -57,6 +58,8 @@ export function layTable(
 
 interface Grid {
   readonly table: Table;
+  /** What a message calls a cell of it. */
+  readonly what: string;
   readonly widths: readonly number[];
   /** For each decimal column, the widest part before the point. */
   readonly points: readonly { readonly before: number; readonly after: number }[];
@@ -188,7 +191,7 @@ function layCell(grid: Grid, { cell, column }: Placed, inner: number, node: numb
     node,
     align,
     strong: isStrong(cell),
-    what: `a cell of the table ${name(table)},`,
+    what: grid.what,
   });
 }
 
