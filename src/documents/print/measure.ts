@@ -31,44 +31,36 @@ export interface Measure {
 }
 
 export function measureWith(fonts: Fonts): Measure {
-  const widths = new Map<FontName, Map<string, number>>();
+  const widthsIn = rememberedBy((font: FontName) =>
+    rememberedBy((text: string) =>
+      advances(fonts.font(font), text).reduce((sum, advance) => sum + advance, 0),
+    ),
+  );
   const none: readonly number[] = [];
-  const zeros = new Map<string, readonly number[]>();
-  const cut = new Map<string, { pieces: readonly Piece[]; missing: readonly string[] }>();
+  const zerosIn = rememberedBy((font: FontName) =>
+    rememberedBy((text: string) => middlesOfZeros(fonts.font(font), text)),
+  );
+  const piecesIn = rememberedBy((look: number) =>
+    rememberedBy((text: string) => splitByFont(fonts, text, (look & 1) !== 0, (look & 2) !== 0)),
+  );
   return {
-    pieces(text, strong, code) {
-      const key = `${strong ? 's' : ''}${code ? 'c' : ''} ${text}`;
-      let found = cut.get(key);
-      if (found === undefined) {
-        found = splitByFont(fonts, text, strong, code);
-        cut.set(key, found);
-      }
-      return found;
-    },
-    widthEm(text, font) {
-      let ofFont = widths.get(font);
-      if (ofFont === undefined) {
-        ofFont = new Map();
-        widths.set(font, ofFont);
-      }
-      let width = ofFont.get(text);
-      if (width === undefined) {
-        width = advances(fonts.font(font), text).reduce((sum, advance) => sum + advance, 0);
-        ofFont.set(text, width);
-      }
-      return width;
-    },
+    pieces: (text, strong, code) => piecesIn(Number(strong) + 2 * Number(code))(text),
+    widthEm: (text, font) => widthsIn(font)(text),
     heights: (font) => fonts.font(font),
-    zeros(text, name) {
-      if (!text.includes('0')) return none;
-      const key = `${name} ${text}`;
-      let found = zeros.get(key);
-      if (found === undefined) {
-        found = middlesOfZeros(fonts.font(name), text);
-        zeros.set(key, found);
-      }
-      return found;
-    },
+    zeros: (text, font) => (text.includes('0') ? zerosIn(font)(text) : none),
+  };
+}
+
+/** The same text is measured for each size and place that is tried. */
+function rememberedBy<Key, Answer>(find: (key: Key) => Answer): (key: Key) => Answer {
+  const known = new Map<Key, Answer>();
+  return (key) => {
+    let answer = known.get(key);
+    if (answer === undefined) {
+      answer = find(key);
+      known.set(key, answer);
+    }
+    return answer;
   };
 }
 
