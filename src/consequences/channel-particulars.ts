@@ -9,7 +9,7 @@ import type { Tone } from '../radio/tone.ts';
 import { bandPlanAt } from '../regulations/band-plan.ts';
 import { channelByName, channelsOfPair, channelsSentOn } from '../regulations/channels.ts';
 import type { ChannelRow, EmissionKind, Modulation } from '../regulations/country.ts';
-import type { Law } from '../regulations/law.ts';
+import { type Law, serviceById } from '../regulations/law.ts';
 import { serviceOf } from '../regulations/service-of.ts';
 import { widthLimit } from '../regulations/width-limit.ts';
 
@@ -46,6 +46,8 @@ export interface ChannelParticulars {
   readonly services: readonly string[];
   readonly published?: ChannelRow;
   readonly repeater?: Repeater;
+  /** Services of which it is a published channel for certified sets: a set of one has its frequency and width built in. */
+  readonly builtIn: readonly string[];
 }
 
 /** What a channel leads to, or why that cannot be known: it names a repeater or a published channel that is not there. */
@@ -133,9 +135,25 @@ function known(
       services,
       published,
       repeater,
+      builtIn: builtIn(law, services, receiveHz, transmitHz),
     }),
   };
 }
+
+function builtIn(
+  law: Law,
+  services: readonly string[],
+  receiveHz: number,
+  transmitHz: number | undefined,
+): readonly string[] {
+  const rows = channelsOfPair(law, receiveHz, transmitHz);
+  if (rows.length === 0) return none;
+  return services.filter(
+    (id) => rows.some(({ service }) => service === id) && serviceById(law, id)?.certifiedEquipment === true,
+  );
+}
+
+const none: readonly string[] = [];
 
 function servicesOf(
   law: Law,

@@ -27,6 +27,7 @@ export interface RadioFit {
 }
 
 export function radioFit(radio: Radio, on: ChannelParticulars): RadioFit {
+  const hasBuiltIn = on.builtIn.some((service) => radio.certified.includes(service));
   const holding: Misfit[] = [];
   const sending: Misfit[] = [];
   if (!radio.memories.some(({ from, to }) => from <= on.slot && on.slot <= to)) {
@@ -45,7 +46,7 @@ export function radioFit(radio: Radio, on: ChannelParticulars): RadioFit {
       code: 'receive-range',
       text: `cannot receive ${formatFrequency(on.receiveHz)} MHz; it receives ${ranges(radio.receives)}`,
     });
-  } else if (!onStep(on.receiveHz, radio.stepsHz)) {
+  } else if (!hasBuiltIn && !onStep(on.receiveHz, radio.stepsHz)) {
     holding.push({ code: 'receive-step', text: offStep(on.receiveHz, radio) });
   }
   if (on.transmitHz !== undefined) {
@@ -54,7 +55,7 @@ export function radioFit(radio: Radio, on: ChannelParticulars): RadioFit {
         code: 'transmit-range',
         text: `cannot transmit on ${formatFrequency(on.transmitHz)} MHz; it transmits on ${ranges(radio.transmits) || 'nothing'}`,
       });
-    } else if (!onStep(on.transmitHz, radio.stepsHz)) {
+    } else if (!hasBuiltIn && !onStep(on.transmitHz, radio.stepsHz)) {
       sending.push({ code: 'transmit-step', text: offStep(on.transmitHz, radio) });
     }
     if (on.tone && !canSend(radio, on.tone))
@@ -62,6 +63,7 @@ export function radioFit(radio: Radio, on: ChannelParticulars): RadioFit {
     if (
       radio.widthsHz.length > 0 &&
       (on.mode === 'fm' || on.mode === 'packet') &&
+      (on.spacingWritten || !hasBuiltIn) &&
       !radio.widthsHz.includes(on.spacingHz)
     ) {
       sending.push({

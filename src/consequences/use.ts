@@ -69,7 +69,9 @@ export function useOf(plan: Plan, law: Law, member: Member, radio: Radio, on: Ch
   const misfits: readonly UseReason[] = fit.misfits;
   if (best)
     return misfits.length === 0 ? best : { may: 'listen only', limits: best.limits, reasons: misfits };
-  const reasons = attempts[0]?.reasons ?? [
+  // Of several services the one that the set is for says what stands in the way.
+  const own = on.services.findIndex((service) => radio.certified.includes(service));
+  const reasons = attempts[Math.max(own, 0)]?.reasons ?? [
     { code: 'no-service' as const, text: 'belongs to no service a member could transmit in' },
   ];
   return { may: 'listen only', limits: [], reasons: [...misfits, ...reasons] };

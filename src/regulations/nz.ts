@@ -80,7 +80,7 @@ const prsChannel = (_: unknown, k: number): ChannelRow => {
     fromMemory: true,
     source: 'nz-prs-channels',
     ...(input && {
-      role: 'repeater input: not for direct use',
+      role: 'what a repeater listens to, never direct',
       roleOnly: true,
       note: 'That an input is not for direct use was read; which channels are inputs is from memory.',
       source: 'nz-old',

@@ -1,3 +1,4 @@
+import { languageFindings } from '../../plan/language-findings.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** An acceptance left behind would hide the same mistake when it is made again. */
@@ -21,6 +22,8 @@ accepted:
     for (const { index, why } of idle) {
       const entry = plan.accepted[index];
       if (!entry || why !== 'matches nothing' || !ruleIds.includes(entry.rule)) continue;
+      // What is found while reading or drawing cannot be accepted, which is said of the rule.
+      if (languageFindings.some(({ id }) => id === entry.rule)) continue;
       yield {
         at: ['accepted', index],
         message: `\`${entry.rule}\` finds nothing at \`${entry.at}\`, so there is nothing to accept.`,

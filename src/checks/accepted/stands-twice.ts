@@ -7,7 +7,7 @@ export const acceptedStandsTwice = rule({
   basis: 'consistency',
   looksFor: 'An accepted finding that another entry accepts as well.',
   why: 'Of two entries for the same finding only one holds, the narrower or the first. The other can be given a new reason or a new day, and nothing follows from it.',
-  mend: 'Remove the entry whose reason or day is the older one.',
+  mend: 'Keep the one whose reason and day hold, and remove the other.',
   sources: [commonPractice],
   bad: `
 repeaters:

@@ -22,12 +22,14 @@ accepted:
   *check({ plan, idle, ruleIds }) {
     for (const { index, why } of idle) {
       const entry = plan.accepted[index];
-      if (!entry || why !== 'matches nothing' || ruleIds.includes(entry.rule)) continue;
+      if (!entry || why !== 'matches nothing') continue;
       const at = ['accepted', index, 'rule'];
       if (languageFindings.some(({ id }) => id === entry.rule)) {
-        yield { at, message: `\`${entry.rule}\` is found while the file is read, and cannot be accepted.` };
+        const when = entry.rule.startsWith('print/') ? 'documents are drawn' : 'the file is read';
+        yield { at, message: `\`${entry.rule}\` is found while ${when}, and cannot be accepted.` };
         continue;
       }
+      if (ruleIds.includes(entry.rule)) continue;
       const near = nearest(entry.rule, ruleIds);
       const message = `There is no rule \`${entry.rule}\`.`;
       yield near === undefined ? { at, message } : { at, message, suggestion: near };

@@ -1,4 +1,5 @@
 import { keptFor } from '../../consequences/kept-for.ts';
+import type { Plan } from '../../plan/model.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import type { BandPlanRow, BandPlanUse } from '../../regulations/country.ts';
 import { sourceOf } from '../../regulations/law.ts';
@@ -31,10 +32,13 @@ channels:
     const spots = context.law.country.bandPlan.filter(({ use }) => use === 'packet' || use === 'digital');
     // A roll call there shows that voice was meant, which is found as that.
     const voice = new Set([...context.plan.checkIns.values()].map(({ channel }) => channel));
+    const mail = forMail(context.plan);
     for (const { signal, frequencyHz, row } of keptFor(context)) {
       if (signal.on.mode !== 'packet' || forPacket.includes(row.use) || toldElsewhere.includes(row.use))
         continue;
       if (voice.has(signal.on.slot)) continue;
+      // Stations that report positions belong there; mail takes the frequency from them.
+      if (row.use === 'positions' && !mail.has(signal.on.slot)) continue;
       // A segment in which the plan itself names packet channels is open to others beside them.
       if (row.fromHz < row.toHz && spots.some((spot) => row.fromHz <= spot.fromHz && spot.toHz <= row.toHz))
         continue;
@@ -57,6 +61,15 @@ channels:
     }
   },
 });
+
+/** Slots on which a mailbox is called. */
+function forMail({ mailboxes, ladders }: Plan): ReadonlySet<number> {
+  const rungs = [...ladders.values()].flatMap((ladder) => ladder.rungs);
+  return new Set([
+    ...[...mailboxes.values()].map(({ channel }) => channel),
+    ...rungs.flatMap(({ channel, mailbox }) => (mailbox === undefined ? [] : (channel ?? []))),
+  ]);
+}
 
 function away({ fromHz, toHz }: BandPlanRow, frequencyHz: number): number {
   return Math.max(fromHz - frequencyHz, frequencyHz - toHz, 0);

@@ -25,8 +25,11 @@ channels:
   1: { name: GAP, repeater: gap }
   3: { name: SIMP, simplex: 446.025, width: 25 }`,
   *check(context) {
-    for (const { signal, frequencyHz, row } of keptFor(context)) {
+    for (const { signal, frequencyHz, row, rows } of keptFor(context)) {
       if (signal.on.kind !== 'phone' || !uses.includes(row.use)) continue;
+      // A spot for pictures in a simplex segment keeps nobody off, nor does the edge at which the segment ends; a gateway is there day and night.
+      const atEdge = row.use !== 'link' && (frequencyHz === row.fromHz || frequencyHz === row.toHz);
+      if (atEdge && rows.some(({ use }) => use === 'simplex')) continue;
       yield {
         at: signal.at,
         message: `${formatFrequency(frequencyHz)} MHz lies where the band plan has ${row.label}.`,

@@ -1,5 +1,7 @@
+import { workedThrough } from '../../consequences/worked-through.ts';
 import type { PlanPath } from '../../findings/finding.ts';
-import type { Channel, Plan, Repeater } from '../../plan/model.ts';
+import type { Channel, Repeater } from '../../plan/model.ts';
+import { canonicalSignal } from '../../radio/dcs.ts';
 import { formatSpacing } from '../../radio/format-quantity.ts';
 import { formatTone, type Tone } from '../../radio/tone.ts';
 import { commonPractice, rule } from '../rule.ts';
@@ -31,18 +33,6 @@ channels:
     }
   },
 });
-
-/** The repeater that a channel names, or those whose very pair it writes out. */
-function workedThrough(plan: Plan, channel: Channel): readonly Repeater[] {
-  if (channel.kind === 'repeater') {
-    const named = plan.repeaters.get(channel.repeater);
-    return named ? [named] : [];
-  }
-  if (channel.kind !== 'split') return [];
-  return [...plan.repeaters.values()].filter(
-    ({ outputHz, inputHz }) => outputHz === channel.receiveHz && inputHz === channel.transmitHz,
-  );
-}
 
 interface Contradiction {
   readonly at: PlanPath;
@@ -79,5 +69,8 @@ function contradictions(channel: Channel, repeater: Repeater): readonly Contradi
 }
 
 function alike(a: Tone, b: Tone): boolean {
-  return formatTone(a) === formatTone(b);
+  // One signal may have several names.
+  return a.kind === 'dcs' && b.kind === 'dcs'
+    ? canonicalSignal(a.code, a.inverted) === canonicalSignal(b.code, b.inverted)
+    : formatTone(a) === formatTone(b);
 }

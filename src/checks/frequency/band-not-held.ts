@@ -29,6 +29,9 @@ channels:
       const { part, answer, frequencyHz, at } = signal;
       if (part === 'packet station' || answer.may || answer.why !== 'outside') continue;
       if (serviceOf(law, frequencyHz, frequencyHz).length > 0) continue;
+      // An input that left the band of its output is found as that.
+      if (part === 'input' && serviceOf(law, signal.repeater.outputHz, signal.repeater.outputHz).length > 0)
+        continue;
       const band = unheldBand(law, frequencyHz);
       if (!band || listenOnlyAt(law, frequencyHz).length > 0) continue;
       const whose = part === 'channel' ? at.join('.') : signal.repeater.id;

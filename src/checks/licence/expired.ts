@@ -26,7 +26,7 @@ members:
       const when = day === plan.effective ? `the plan takes effect on ${day}` : `today is ${day}`;
       yield {
         at: [...at, 'expires'],
-        message: `${member.name}'s licence for the ${service.name} ended on ${expires}; ${when}.`,
+        message: `${member.name}'s licence for the ${service.name} ${expires < today ? 'ended' : 'ends'} on ${expires}; ${when}.`,
         source: sourceOf(law, service),
       };
     }

@@ -23,14 +23,15 @@ members:
   ada: { name: Ada Example, licences: { amateur: { class: general, call: KX4XAA, expires: 2033-02-01 } }, radios: [handheld], at: base }`,
   *check({ plan, law, today }) {
     const [, inUse = today] = [today, plan.effective].sort();
+    const review = plan.reviewBy !== undefined && plan.reviewBy >= today ? plan.reviewBy : undefined;
     for (const { member, service, licence, at } of licencesOf(plan, law)) {
       const { expires } = licence;
       if (expires === undefined || expires < plan.effective || expires < today) continue;
-      if (expires >= (plan.reviewBy ?? addDays(inUse, threeMonths))) continue;
+      if (expires >= (review ?? addDays(inUse, threeMonths))) continue;
       const why =
-        plan.reviewBy === undefined
-          ? `and the plan, in use from ${plan.effective}, has no date of review`
-          : `before the plan is reviewed on ${plan.reviewBy}`;
+        review === undefined
+          ? `and the plan, in use from ${plan.effective}, has no review ahead`
+          : `before the plan is reviewed on ${review}`;
       yield {
         at: [...at, 'expires'],
         message: `${member.name}'s licence for the ${service.name} ends on ${expires}, ${why}.`,

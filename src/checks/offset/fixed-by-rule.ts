@@ -1,7 +1,7 @@
-import { inputPath, repeaterServices } from '../../consequences/planned-signals.ts';
+import { brokenOffset } from '../../consequences/broken-offset.ts';
+import { inputPath } from '../../consequences/planned-signals.ts';
 import { formatFrequency, formatOffset } from '../../radio/format-quantity.ts';
 import { sourceOf } from '../../regulations/law.ts';
-import { usualOffset } from '../../regulations/usual-offset.ts';
 import { rule } from '../rule.ts';
 
 /** Where the rules pair the channels there is nothing to choose, and any other offset is on someone else's channel. */
@@ -22,10 +22,9 @@ repeaters:
   *check({ plan, law }) {
     for (const repeater of plan.repeaters.values()) {
       const { outputHz, inputHz, writtenAs } = repeater;
-      const services = repeaterServices(law, repeater);
-      const row = services.map((id) => usualOffset(law, outputHz, id)).find((found) => found?.fixed);
+      const row = brokenOffset(law, repeater);
+      if (!row) continue;
       const offsetHz = inputHz - outputHz;
-      if (!row || offsetHz === 0 || [...row.usualHz, ...row.alsoHz].includes(offsetHz)) continue;
       const [first = 0] = row.usualHz;
       yield {
         at: inputPath(repeater),

@@ -1,3 +1,4 @@
+import { workedThrough } from '../../consequences/worked-through.ts';
 import { commonPractice, rule } from '../rule.ts';
 
 /** A repeater on no channel is on no card; someone thinks that it is part of the plan. */
@@ -23,9 +24,7 @@ repeaters:
   gap: { name: Gap repeater, call: W4XGP, output: 146.940, offset: -0.6, tone: 100.0 }`,
   *check({ plan }) {
     const used = new Set(
-      [...plan.channels.values()].flatMap((channel) =>
-        channel.kind === 'repeater' ? [channel.repeater] : [],
-      ),
+      [...plan.channels.values()].flatMap((channel) => workedThrough(plan, channel).map(({ id }) => id)),
     );
     for (const { id, name } of plan.repeaters.values()) {
       if (used.has(id)) continue;

@@ -42,12 +42,12 @@ fallbacks:
       const row = roleRow(context, on);
       if (row) roles.set(on.slot, row);
     }
-    for (const { slot, at, because } of routineUses(context)) {
+    for (const { slot, at, because, routine } of uses(context)) {
       const row = roles.get(slot);
-      if (!row) continue;
+      if (!row || !(routine || isInput(context, row))) continue;
       yield {
         at,
-        message: `${because} is on ${row.name}, which is kept: ${row.role ?? 'for another purpose'}.`,
+        message: `${because} is on ${row.name}, which is not for that: ${row.role ?? 'it has another use'}.`,
         source: sourceOf(law, row),
       };
     }
@@ -63,14 +63,34 @@ function roleRow({ law }: RuleContext, on: ChannelParticulars): ChannelRow | und
   return rows.length > 0 && rows.every(({ roleOnly }) => roleOnly) ? rows[0] : undefined;
 }
 
-function* routineUses({ plan }: RuleContext): Generator<{ slot: number; at: PlanPath; because: string }> {
+/** Whether it is what members send to a repeater that is open to all, and so is never used direct, whatever the need. */
+function isInput({ law }: RuleContext, row: ChannelRow): boolean {
+  return law.country.channels.some(
+    ({ service, repeaterInputHz, roleOnly }) =>
+      service === row.service &&
+      !roleOnly &&
+      repeaterInputHz === row.transmitHz &&
+      row.transmitHz === row.receiveHz,
+  );
+}
+
+interface Use {
+  readonly slot: number;
+  readonly at: PlanPath;
+  readonly because: string;
+  /** As opposed to what is left when all else failed. */
+  readonly routine: boolean;
+}
+
+function* uses({ plan }: RuleContext): Generator<Use> {
   for (const { id, name, channel, listen } of plan.checkIns.values())
-    if (!listen) yield { slot: channel, at: ['check-ins', id, 'channel'], because: name };
+    if (!listen) yield { slot: channel, at: ['check-ins', id, 'channel'], because: name, routine: true };
   for (const { id, name, rungs } of plan.ladders.values()) {
     for (const [index, { grade, channel }] of rungs.entries()) {
-      if (channel === undefined || (grade !== 'primary' && grade !== 'alternate')) continue;
+      if (channel === undefined) continue;
+      const routine = grade === 'primary' || grade === 'alternate';
       const at = ['fallbacks', id, 'rungs', index, 'channel'];
-      yield { slot: channel, at, because: `The ${grade} rung of ${name}` };
+      yield { slot: channel, at, because: `The ${grade} rung of ${name}`, routine };
     }
   }
 }

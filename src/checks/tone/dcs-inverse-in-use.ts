@@ -1,4 +1,5 @@
 import { writtenTones } from '../../consequences/written-tones.ts';
+import type { PlanPath } from '../../findings/finding.ts';
 import { canonicalSignal } from '../../radio/dcs.ts';
 import { formatFrequency } from '../../radio/format-quantity.ts';
 import { formatTone } from '../../radio/tone.ts';
@@ -45,7 +46,7 @@ channels:
       const [first] = here;
       for (const { at, tone, frequencyHz, signal } of here) {
         const [own, other] = [formatTone(tone), formatTone(first.tone)];
-        if (own === other) continue;
+        if (own === other || isOneEntry(at, first.at)) continue;
         const both = `both at ${formatFrequency(frequencyHz)} MHz`;
         yield {
           at,
@@ -58,3 +59,8 @@ channels:
     }
   },
 });
+
+/** A channel may well send one code and open to another. */
+function isOneEntry(a: PlanPath, b: PlanPath): boolean {
+  return a[0] === b[0] && a[1] === b[1];
+}

@@ -1,3 +1,4 @@
+import { brokenOffset } from '../../consequences/broken-offset.ts';
 import { plannedSignals } from '../../consequences/planned-signals.ts';
 import { widestSpacingHz } from '../../radio/emission.ts';
 import { formatFrequency, formatSpacing } from '../../radio/format-quantity.ts';
@@ -29,6 +30,9 @@ channels:
     for (const signal of plannedSignals(context)) {
       const { answer, on, services, frequencyHz, part, overshadowed } = signal;
       if (part === 'packet station' || overshadowed || answer.may || answer.why !== 'width') continue;
+      // Of a pair that is none: what is wrong is the offset, and no width was meant for where it leads.
+      if (signal.part === 'input' && brokenOffset(law, signal.repeater)) continue;
+      if (signal.part === 'output' && !on.spacingWritten && brokenOffset(law, signal.repeater)) continue;
       const at = writtenWidthPath(signal);
       // A repeater's width is written once for both of its ends.
       if (told.has(at.join('.'))) continue;
@@ -40,6 +44,14 @@ channels:
       if (!limit) continue;
       const narrowHz =
         mode === 'fm' || mode === 'packet' ? widestSpacingHz(mode, limit.maxWidthHz) : undefined;
+      if (mode === 'packet' && narrowHz === undefined) {
+        yield {
+          at,
+          message: `Packet of 1200 bit/s (${on.emission}) is ${formatSpacing(on.occupiedHz)} wide at any spacing; at ${formatFrequency(frequencyHz)} MHz the rules allow ${formatSpacing(limit.maxWidthHz)}.`,
+          source: sourceOf(law, limit),
+        };
+        continue;
+      }
       yield {
         at,
         message: `At ${formatSpacing(on.spacingHz)} spacing the signal (${on.emission}) is ${formatSpacing(on.occupiedHz)} wide; at ${formatFrequency(frequencyHz)} MHz the rules allow ${formatSpacing(limit.maxWidthHz)}.`,

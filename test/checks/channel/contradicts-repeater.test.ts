@@ -28,3 +28,12 @@ test('a pair that is written out is held to the repeater whose pair it is', asyn
 test('the same figure twice, and a tone where the repeater has none written, contradict nothing', async () => {
   expect(await found('width: 25', 'repeater: gap, tone: 100.0, receive-tone: 100.0, width: 25')).toEqual([]);
 });
+
+test('one signal under two names is no contradiction', async () => {
+  expect(
+    await foundBy(
+      'channel/contradicts-repeater',
+      'repeaters:\n  gap: { name: Gap repeater, call: W4XGP, output: 146.940, offset: -0.6, tone: D023N }\nchannels:\n  1: { name: GAP, repeater: gap, tone: D047I }\n',
+    ),
+  ).toEqual([]);
+});
