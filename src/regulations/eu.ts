@@ -65,7 +65,8 @@ export const europe: Country = {
       fromMemory: true,
     },
     'norway-emergency': {
-      document: 'Emergency frequencies of Norway, as a club of the national society lists them',
+      document:
+        'Emergency frequencies of Norway, as a club of the national society lists them, without a date',
     },
     'itu-5': { document: 'ITU Radio Regulations', section: 'Article 5, Region 1', fromMemory: true },
     'itu-25': { document: 'ITU Radio Regulations', section: 'Article 25, No. 25.9', date: '2003-07-04' },

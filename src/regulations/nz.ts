@@ -126,7 +126,9 @@ export const newZealand: Country = {
       document: 'New Zealand radio standards bulletin, issue 31: general user licence for CB and PRS',
       date: '2011-09-01',
     },
-    'nz-old': { document: 'New Zealand CB association, page on the general licence (before 2011)' },
+    'nz-old': {
+      document: 'New Zealand CB association, page on the general licence (without a date, before 2011)',
+    },
     'nz-prs-channels': { document: 'AS/NZS 4365, 80-channel raster', fromMemory: true },
     'nz-cb-power': {
       document: 'General user licence for citizen band radio',

@@ -30,6 +30,14 @@ describe.each(loaded.map((country) => [country.name, country] as const))('%s', (
     expect(countryFlaws(country)).toEqual([]);
   });
 
+  test('every source is dated, or says that it is from memory or has no date', () => {
+    const silent = Object.values(country.sources).filter(
+      ({ document, date, fromMemory }) =>
+        date === undefined && !fromMemory && !document.includes('without a date'),
+    );
+    expect(silent).toEqual([]);
+  });
+
   test('its code and name are the listed ones, and it carries a caution and a date', () => {
     expect(countries).toContainEqual({ code: country.code, name: country.name });
     expect(country.caution).toMatch(/[Nn]ot legal advice/);

@@ -17,7 +17,9 @@ export const sources = {
   'rac-2m': { document: 'Radio Amateurs of Canada, 2 m band plan', date: '1995-09-01' },
   'rac-70cm': { document: 'Radio Amateurs of Canada, 70 cm band plan', date: '1995-09-01' },
   'rss-210': { document: 'ISED RSS-210 Issue 10, Annex E; SP 462/467 MHz Issue 2', date: '2020-04-01' },
-  'frs-channels': { document: 'Family Radio Service channels, as in the United States (public tables)' },
+  'frs-channels': {
+    document: 'Family Radio Service channels, as in the United States (public tables without a date)',
+  },
   'frs-power': { document: 'ISED RSS-210 Issue 10, Annex E', section: 'power', fromMemory: true },
   'ric-18': { document: 'ISED RIC-18 Issue 4, General Radio Service (corrected 2021)', date: '2021-11-01' },
   'ric-18-power': {

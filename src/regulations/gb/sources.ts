@@ -16,7 +16,7 @@ export const sources = {
     date: '2024-02-21',
   },
   'br68-schedule': {
-    document: 'Radiocommunications Agency BR68, schedule (old licence)',
+    document: 'Radiocommunications Agency BR68, schedule (old licence, without a date)',
     section: '431-432 MHz',
   },
   'uk-hf': {

@@ -77,7 +77,10 @@ export const sources = {
     section: 'channels 462.650 and 462.700 MHz near Canada',
     fromMemory: true,
   },
-  'arrl-plan': { document: 'ARRL Band Plan (published page, read in public copies)', section: 'by band' },
+  'arrl-plan': {
+    document: 'ARRL Band Plan (published page, read in public copies without a date)',
+    section: 'by band',
+  },
   'arrl-plan-33cm': {
     document: 'ARRL Band Plan, 902-928 MHz',
     section: 'table and notes',
@@ -87,10 +90,14 @@ export const sources = {
     document: 'Radio Amateurs of Canada, 1240-1300 MHz band plan, which the United States plan follows',
     date: '1997-01-01',
   },
-  'packet-usage': { document: 'State coordinators’ plans (Arizona, Texas): packet channels in common use' },
-  'coordinator-15khz': { document: 'Minnesota repeater coordinator, 2 m channel list (15 kHz raster)' },
+  'packet-usage': {
+    document: 'State coordinators’ plans (Arizona, Texas), without a date: packet channels in common use',
+  },
+  'coordinator-15khz': {
+    document: 'Minnesota repeater coordinator, 2 m channel list (15 kHz raster, without a date)',
+  },
   'coordinator-20khz': {
-    document: 'Texas and Arizona repeater coordinators, 2 m channel lists (20 kHz raster)',
+    document: 'Texas and Arizona repeater coordinators, 2 m channel lists (20 kHz raster, without a date)',
   },
   'ncvec-shifts': {
     document: 'NCVEC Technician question pool 2026-2030',
@@ -98,9 +105,11 @@ export const sources = {
     date: '2026-07-01',
   },
   'coordinator-shifts': {
-    document: 'Published repeater coordinators’ plans (Minnesota, Texas, New England)',
+    document: 'Published repeater coordinators’ plans (Minnesota, Texas, New England; without a date)',
   },
-  'nws-nwr': { document: 'National Weather Service, NOAA Weather Radio station frequencies' },
+  'nws-nwr': {
+    document: 'National Weather Service, NOAA Weather Radio station frequencies, page without a date',
+  },
   nifog: {
     document: 'National Interoperability Field Operations Guide 2.02 (CISA)',
     section: 'pages 28-64',
