@@ -21,7 +21,7 @@ export function channelByName(law: Law, name: string): ChannelSearch {
     channels.find((row) => names(row).some((own) => withoutZeros(plainName(own)) === wanted));
   if (channel) return { found: true, channel };
   const ranked = law.country.channels
-    .map((row) => ({ name: row.name, distance: distance(wanted, withoutZeros(plainName(row.name))) }))
+    .map((row) => ({ name: row.name, distance: distance(name.slice(0, 64), row.name) }))
     .toSorted((a, b) => a.distance - b.distance);
   return { found: false, nearest: ranked.slice(0, 3).map((row) => row.name) };
 }
@@ -103,6 +103,11 @@ function distance(a: string, b: string): number {
   return 100 * editDistance(p.letters, q.letters) + (Number.isNaN(numbers) ? 0 : Math.min(numbers, 99));
 }
 
+/** The number is what stands last: 11 of `CB26 11`, whose band is part of the name. */
 function parts(name: string): Parts {
-  return { letters: name.replace(/\d/g, ''), number: Number.parseInt(name.replace(/\D/g, ''), 10) };
+  const number = /\d+(?=\D*$)/.exec(name)?.[0];
+  return {
+    letters: plainName(name).replace(/\d/g, ''),
+    number: number === undefined ? Number.NaN : Number.parseInt(number, 10),
+  };
 }

@@ -1,5 +1,6 @@
 /** New Zealand: the personal radio service near 477 MHz, the citizens' bands near 27 MHz, and what is known of the amateur bands. */
 
+import { cbFrequencies } from './cb-frequencies.ts';
 import type { AllocationRow, ChannelRow, Country, PowerRow, ServiceRow, StationKind } from './country.ts';
 import { distressFrequencies, distressSources } from './distress-frequencies.ts';
 import { region3Emergency, region3Sources } from './iaru-region-3/emergency.ts';
@@ -88,6 +89,30 @@ const prsChannel = (_: unknown, k: number): ChannelRow => {
   };
 };
 
+/**
+ * The bands were read, their channels were not: 40 of 27 MHz as elsewhere, and 40 lower by 635 kHz of the country's own.
+ * One number means two frequencies, so the band is a part of the name.
+ */
+const cbChannels = [
+  ['CB26', -635_000],
+  ['CB27', 0],
+].flatMap(([name, awayHz]) =>
+  cbFrequencies.map(([n, at]): ChannelRow => {
+    const atHz = mhz(at) + Number(awayHz);
+    return {
+      service: 'cb',
+      name: `${name} ${n}`,
+      receiveHz: atHz,
+      transmitHz: atHz,
+      maxWidthHz: 10_000,
+      kinds: ['phone'],
+      note: 'The width is the spacing of the channels.',
+      fromMemory: true,
+      source: 'nz-cb-channels',
+    };
+  }),
+);
+
 /** As in the neighbouring country; a text that gives it was not found. */
 const cbPower = (from: string, to: string): readonly PowerRow[] => {
   const all = {
@@ -130,6 +155,7 @@ export const newZealand: Country = {
       document: 'New Zealand CB association, page on the general licence (without a date, before 2011)',
     },
     'nz-prs-channels': { document: 'AS/NZS 4365, 80-channel raster', fromMemory: true },
+    'nz-cb-channels': { document: 'Channels of the citizens’ bands in New Zealand', fromMemory: true },
     'nz-cb-power': {
       document: 'General user licence for citizen band radio',
       section: 'power',
@@ -232,7 +258,7 @@ export const newZealand: Country = {
       source: 'nzart',
     },
   ],
-  channels: Array.from({ length: 80 }, prsChannel),
+  channels: [...Array.from({ length: 80 }, prsChannel), ...cbChannels],
   listenOnly: distressFrequencies,
   areas: [],
   rasters: [],

@@ -142,3 +142,20 @@ test('New Zealand shares the raster and not the emergency rule', () => {
   expect(prs.map(({ receiveHz }) => receiveHz)).toEqual(uhfCbTable.map(([, at]) => mhz(at)));
   expect(prs[4]?.roleOnly).toBeUndefined();
 });
+
+// Bands of 26.325-26.775 and 26.960-27.410 MHz: radio standards bulletin, issue 31, 2011. Channels from memory.
+test('New Zealand has the 40 channels of 27 MHz and 40 of its own, all inside the two bands', () => {
+  const law = { country: newZealand, local: [] };
+  const bands = newZealand.allocations.filter(({ service }) => service === 'cb');
+  const rows = newZealand.channels.filter(({ service }) => service === 'cb');
+  expect(rows).toHaveLength(80);
+  for (const { receiveHz } of rows)
+    expect(bands.some(({ fromHz, toHz }) => fromHz <= receiveHz && receiveHz <= toHz)).toBe(true);
+  expect(channelByName(law, 'cb27 19')).toMatchObject({ found: true, channel: { receiveHz: 27_185_000 } });
+  expect(channelByName(law, 'CB26 1')).toMatchObject({ found: true, channel: { receiveHz: 26_330_000 } });
+  // Which of the two bands is meant nobody can tell, so neither is taken.
+  expect(channelByName(law, 'CB 11')).toMatchObject({
+    found: false,
+    nearest: ['CB26 11', 'CB27 11', 'CB26 10'],
+  });
+});
