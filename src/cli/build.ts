@@ -4,6 +4,7 @@ import { documentSet } from '../documents/document-set.ts';
 import type { PrintFlaw } from '../documents/printer.ts';
 import type { Finding } from '../findings/finding.ts';
 import { printFindings } from '../findings/print-findings.ts';
+import { Refusal } from '../findings/refusal.ts';
 import type { SourceText } from '../findings/source-text.ts';
 import { type Examined, examine } from '../pipeline.ts';
 import { languageFindings } from '../plan/language-findings.ts';
@@ -40,6 +41,11 @@ export async function build(path: string, options: BuildOptions): Promise<ExitSt
 
   const { plan: current } = examined.whole;
   const since = options.since === undefined ? undefined : await loadSubject(options.since, options);
+  if (since !== undefined && since.plan.title !== current.title)
+    throw new Refusal(
+      `${since.file.name} is the plan of "${since.plan.title}", and this one of "${current.title}": what changed from one group's plan to another's is nothing that a member can enter.`,
+      'Name an older revision of the same plan; if the group has another name now, give the older revision that title in a copy.',
+    );
   if (since !== undefined && since.plan.revision >= current.revision)
     process.stderr.write(
       `${since.file.name} is revision ${since.plan.revision}, and not older than the plan, which is revision ${current.revision}.\n`,

@@ -48,4 +48,8 @@ test('an older revision to compare with is read as a plan, and said where it is 
   const same = readback(['build', 'plan.yaml', '--since', 'plan.yaml'], { cwd: folder });
   expect(same.err).toContain('plan.yaml is revision 2, and not older than the plan, which is revision 2.');
   expect(readback(['build', 'plan.yaml', '--since', 'none.yaml'], { cwd: folder }).status).toBe(2);
+  writeFileSync(join(folder, 'theirs.yaml'), plan.replace(/title: .*/, 'title: The other valley'));
+  const theirs = readback(['build', 'plan.yaml', '--since', 'theirs.yaml'], { cwd: folder });
+  expect(theirs.status).toBe(2);
+  expect(theirs.err).toContain('theirs.yaml is the plan of "The other valley"');
 });
