@@ -96,10 +96,13 @@ export const englishList = {
   /** Lines of the roll-call script that hang on who calls whom. */
   script: {
     open: '"This is [your call sign], net control of {title}, opening the {net} on {channel}."',
+    /** In a service without call signs. */
+    'open-by-name': '"This is [your name], net control of {title}, opening the {net} on {channel}."',
     urgent: '"Anybody with urgent traffic, call now."',
     check: 'Ask the reader of the day for the plan check from their own card; compare it with this page.',
     missed: 'Who does not answer: call twice more, then start the ladder "{ladder}".',
     close: '"The {net} is closed. This is [your call sign], clear."',
+    'close-by-name': '"The {net} is closed. This is [your name], clear."',
   },
   'test-sheet': {
     title: 'Printer test sheet',

@@ -71,11 +71,12 @@ export interface Words {
   };
   /** Lines of the roll-call script that hang on who calls whom. */
   readonly script: {
-    open(title: string, net: string, channel: string): string;
+    /** @param signs whether net control gives a call sign; else a name */
+    open(signs: boolean, title: string, net: string, channel: string): string;
     readonly urgent: string;
     readonly check: string;
     missed(ladder: string): string;
-    close(net: string): string;
+    close(signs: boolean, net: string): string;
   };
   readonly testSheet: { readonly title: string; readonly front: string; readonly back: string };
   calls(count: number): string;
@@ -181,9 +182,10 @@ export function wordsFrom(list: WordList, missing: ReadonlySet<string> = new Set
     },
     script: {
       ...script,
-      open: (title, net, channel) => fill(script.open, { title, net, channel }),
+      open: (signs, title, net, channel) =>
+        fill(signs ? script.open : script['open-by-name'], { title, net, channel }),
       missed: (ladder) => fill(script.missed, { ladder }),
-      close: (net) => fill(script.close, { net }),
+      close: (signs, net) => fill(signs ? script.close : script['close-by-name'], { net }),
     },
     testSheet: list['test-sheet'],
     calls: (count) => byNumber(list.calls, count, { count }),

@@ -4,7 +4,8 @@
  * Members read theirs out at a check-in; one wrong answer finds the stale card. So it must change whenever
  * anything changes that a card, a worksheet or a calendar rests on, and must not change with spacing,
  * comments or the order of keys, nor when a trial is logged, a finding accepted, a note for the booklet
- * reworded, an elevation file renamed or a printer measured: those would make every card in the group stale for nothing.
+ * reworded, an elevation file renamed, a printer measured or the documents put into another language: those would
+ * make every card in the group stale for nothing.
  *
  * Letters and digits that are taken for one another on a wet card (B 8, I 1, O Q 0, S 5, Z 2) are left out,
  * 20 letters and 8 digits remaining: 25 600 codes, so that a stale card passes by chance once in 25 600.
@@ -16,7 +17,16 @@ const letters = 'ACDEFGHJKLMNPRTUVWXY';
 const digits = '23456789';
 
 /** Parts of a plan that no card rests on. */
-const apart: ReadonlySet<string> = new Set(['notes', 'record', 'reviewBy', 'terrain', 'trials', 'accepted']);
+const apart: ReadonlySet<string> = new Set([
+  'notes',
+  'record',
+  'reviewBy',
+  'terrain',
+  'trials',
+  'accepted',
+  // Cards in two languages say the same, and their holders read out one code.
+  'language',
+]);
 
 export function planCheck(plan: Plan): string {
   const parts = Object.entries(plan).filter(([key]) => !apart.has(key));

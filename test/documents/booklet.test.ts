@@ -55,6 +55,31 @@ test('a service without a duty to identify has none in its script', async () => 
   expect(data.rollCalls.find(({ slot }) => slot === 11)?.identify).toBe('');
 });
 
+test('a roll call gives the call sign of its own service alone, and in a service without call signs says names', async () => {
+  // 47 CFR 97.119(a): the amateur call sign; 95.1751: that of the GMRS station; 95.2701 and following know none for MURS.
+  const { data } = await gatherBooklet(await subjectOf(demoPlan), english);
+  const on = (slot: number) => {
+    const found = data.rollCalls.find((each) => each.slot === slot);
+    if (found === undefined) throw new Error(`no roll call on ${slot}`);
+    return { ...found, ward: found.roll.find(({ name }) => name === 'Ward Ellison') };
+  };
+  expect(on(1)).toMatchObject({ signs: true, ward: { call: 'KX4XWE', silent: false } });
+  expect(on(8)).toMatchObject({ signs: true, ward: { call: 'WZZZ401', silent: false } });
+  const murs = on(11);
+  expect(murs.signs).toBe(false);
+  expect(murs.roll.map(({ call }) => call).join('')).toBe('');
+  expect(`${murs.open} ${murs.close}`).toMatch(/This is \[your name\].*This is \[your name\]/);
+});
+
+test('whoever may not transmit on the channel of a roll call is not waited for', async () => {
+  const { data } = await gatherBooklet(
+    await subjectOf(demoPlan.replace('expires: 2034-07-11', 'expires: 2020-01-01')),
+    english,
+  );
+  const row = data.rollCalls.find(({ slot }) => slot === 1)?.roll.find(({ name }) => name.startsWith('Inez'));
+  expect(row).toMatchObject({ call: '', silent: true });
+});
+
 test('net control is not asked to call herself: her row is marked, and ticked by others where they take turns', async () => {
   const one = demoPlan.replace(/control: \[[^\]]*\]/g, 'control: [ward]').replace(/^ *turn: .*\n/gm, '');
   const rollOf = async (plan: string) => {

@@ -55,6 +55,10 @@ describe('does not change', () => {
       ),
     ],
     ['when a note for the booklet is reworded', slip('Second line', 'Another line')],
+    [
+      'when the documents are in another language',
+      everyKey.replace(/^ {2}language: .*\n/m, '').replace(/^plan:\n/m, 'plan:\n  language: fr-CA\n'),
+    ],
     ['when an elevation file is renamed', slip('terrain/a.tif', 'terrain/c.tif')],
   ])('%s', (_, text) => {
     expect(text).not.toBe(everyKey);

@@ -4,9 +4,9 @@
  */
 import type { Consequences } from '../../consequences/consequences.ts';
 import type { Occurrence } from '../../consequences/occurrences.ts';
-import type { Plan } from '../../plan/model.ts';
-import { identification, type Law } from '../../regulations/law.ts';
-import { callSigns, checkInOf } from '../cards.ts';
+import type { CheckIn, Plan } from '../../plan/model.ts';
+import { identification, type Law, serviceById } from '../../regulations/law.ts';
+import { checkInOf } from '../cards.ts';
 import { shortDate } from '../figures.ts';
 import type { Words } from '../words.ts';
 
@@ -20,6 +20,8 @@ export interface RollCall {
   /** Net control in the order of their turns. */
   readonly control: string;
   readonly turns: boolean;
+  /** Whether anybody is called by a call sign; else the script is said with names, and has no column for them. */
+  readonly signs: boolean;
   readonly open: string;
   readonly urgent: string;
   readonly roll: readonly RollRow[];
@@ -35,7 +37,10 @@ export interface RollCall {
 
 export interface RollRow {
   readonly name: string;
-  readonly calls: string;
+  /** The call sign that holds on the channel of the net; empty where they have none for it. */
+  readonly call: string;
+  /** Has no radio or no right to transmit on that channel. */
+  readonly silent: boolean;
   /** Always net control, who does not call themselves. */
   readonly control: boolean;
   /** Net control when it is their turn. */
@@ -62,8 +67,9 @@ export function rollCalls(
     .filter(({ listen }) => !listen)
     .map((checkIn) => {
       const { when, days, slot, channel, lasts } = checkInOf(plan, checkIn, false, words);
-      const services = consequences.channels.get(checkIn.channel)?.services ?? [];
-      const [service] = services;
+      const roll = consequences.membersOf(checkIn.who);
+      const service = serviceOf(checkIn, [...checkIn.control, ...roll], consequences);
+      const signs = service !== undefined && serviceById(law, service)?.callSigns === true;
       const how = service === undefined ? undefined : identification(law, service)?.how;
       const duty =
         service === undefined || how === undefined
@@ -79,17 +85,20 @@ export function rollCalls(
         lasts,
         control: checkIn.control.map(name).join(', '),
         turns: checkIn.control.length > 1,
-        open: words.script.open(plan.title, checkIn.name, `${slot} ${channel}`),
+        signs,
+        open: words.script.open(signs, plan.title, checkIn.name, `${slot}\u00a0${channel}`),
         urgent: words.script.urgent,
-        roll: consequences.membersOf(checkIn.who).flatMap((id) => {
+        roll: roll.flatMap((id) => {
           const member = plan.members.get(id);
           const controls = checkIn.control.includes(id);
+          const use = consequences.best(id, checkIn.channel);
           return member === undefined
             ? []
             : [
                 {
                   name: member.name,
-                  calls: callSigns(member, law).join(', '),
+                  call: use?.licence?.call ?? '',
+                  silent: use?.may !== 'transmit',
                   control: controls && checkIn.control.length === 1,
                   turn: controls && checkIn.control.length > 1,
                 },
@@ -97,11 +106,24 @@ export function rollCalls(
         }),
         check: words.script.check,
         missed: ladder === undefined ? '' : words.script.missed(ladder.name),
-        close: words.script.close(checkIn.name),
+        close: words.script.close(signs, checkIn.name),
         identify: duty.text,
         identifyLanguage: duty.language,
       };
     });
+}
+
+/**
+ * The service of a net: that in which the first of its people may transmit there, net control before others. Where
+ * nobody may, the first service of the channel.
+ */
+function serviceOf(
+  { channel }: CheckIn,
+  people: readonly string[],
+  consequences: Consequences,
+): string | undefined {
+  const used = people.map((id) => consequences.best(id, channel)?.service).find((id) => id !== undefined);
+  return used ?? consequences.channels.get(channel)?.services[0];
 }
 
 export function turnRows(plan: Plan, coming: readonly Occurrence[], words: Words): readonly TurnRow[] {
