@@ -101,26 +101,29 @@ async function refuseToBuild(
   return 1;
 }
 
-function flawFinding({ kind, at, message, suggestion, letter }: PrintFlaw, { loaded }: Examined): Finding {
+function flawFinding(
+  { kind, at, message, suggestion, letter, words }: PrintFlaw,
+  { loaded }: Examined,
+): Finding {
   const rule = languageFindings.find(({ id }) => id === `print/${kind}`)?.id ?? `print/${kind}`;
   return {
     rule,
     severity: 'error',
     basis: 'practice',
     message,
-    // Words come from anywhere in the plan, and only the letter itself says from where.
-    ...(letterAt(letter, loaded.text) ?? { path: at, place: loaded.placeOf(at, 'key') }),
+    // Words come from anywhere in the plan, and only they themselves say from where.
+    ...(writtenAt(letter ?? words, loaded.text) ?? { path: at, place: loaded.placeOf(at, 'key') }),
     ...(suggestion !== undefined && { suggestion }),
   };
 }
 
-/** Where the plan first has a letter outside a comment; undefined where it has it in another spelling only. */
-function letterAt(
-  letter: string | undefined,
+/** Where the plan first has a letter or words outside a comment; undefined where it has them in another spelling only. */
+function writtenAt(
+  written: string | undefined,
   source: SourceText,
 ): Pick<Finding, 'path' | 'place'> | undefined {
-  if (letter === undefined) return undefined;
+  if (written === undefined) return undefined;
   const bare = source.text.replace(/^\s*#.*$/gm, (comment) => ' '.repeat(comment.length));
-  const at = bare.indexOf(letter);
-  return at === -1 ? undefined : { path: [], place: source.placeAt(at, at + letter.length) };
+  const at = bare.indexOf(written);
+  return at === -1 ? undefined : { path: [], place: source.placeAt(at, at + written.length) };
 }

@@ -29,6 +29,8 @@ export interface PrintFlaw {
   readonly suggestion?: string;
   /** The character that no typeface has. */
   readonly letter?: string;
+  /** What is too wide, as the plan has it. */
+  readonly words?: string;
 }
 
 export interface Printed {
@@ -70,11 +72,12 @@ export async function printerFor(plan: Plan, press: Press): Promise<Printer> {
 
 function flawsOf(plan: Plan, laid: LaidOut, at: PlanPath): PrintFlaw[] {
   return [
-    ...laid.overflows.map(({ what, neededMm, availableMm, wouldFit }) => ({
+    ...laid.overflows.map(({ what, neededMm, availableMm, wouldFit, words }) => ({
       kind: 'does-not-fit' as const,
       at: memberOfCard(plan, what) ?? at,
       message: `${capitalised(what)} needs ${neededMm} mm and has ${availableMm} mm.`,
       suggestion: wouldFit,
+      ...(words !== undefined && { words }),
     })),
     ...laid.missing.map(({ character, text }) => ({
       kind: 'no-letter-for' as const,

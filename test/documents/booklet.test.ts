@@ -71,6 +71,16 @@ test('a roll call gives the call sign of its own service alone, and in a service
   expect(`${murs.open} ${murs.close}`).toMatch(/This is \[your name\].*This is \[your name\]/);
 });
 
+test('a surname of 36 letters without a hyphen keeps no booklet from being printed', async () => {
+  const surname = 'Wolfeschlegelsteinhausenbergerdorffs';
+  expect(surname).toHaveLength(36);
+  const plan = demoPlan
+    .replaceAll('Ward Ellison', `Ward ${surname}`)
+    .replaceAll('Inez Varela', `Inez ${surname}`);
+  const { flaws } = await documentSet(await subjectOf(plan, true), press());
+  expect(flaws.filter(({ at }) => at[0] !== 'members')).toEqual([]);
+});
+
 test('whoever may not transmit on the channel of a roll call is not waited for', async () => {
   const { data } = await gatherBooklet(
     await subjectOf(demoPlan.replace('expires: 2034-07-11', 'expires: 2020-01-01')),

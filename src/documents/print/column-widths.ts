@@ -1,11 +1,12 @@
 /**
  * How wide the columns of a table are: as wide as their widest cell while there is room; else the widest give
- * way first, down to their longest word. Figures are never broken, and their decimal points stand in line.
+ * way first, down to their longest word; on sheets of text long words are broken before a table is too wide. Figures
+ * are never broken, and their decimal points stand in line.
  */
 import type { Cell, Row, Table } from './content.ts';
 import { noteTooWide, plainText } from './lay-text.ts';
 import { pointsPerMm, type Setting } from './slab.ts';
-import { widthsOf } from './wrap.ts';
+import { type WordWidths, widthsOf } from './wrap.ts';
 
 /** A cell with the column and row it begins in. */
 /** Whether all words of a cell are set in strong type. */
@@ -44,49 +45,34 @@ export function columnWidths(
   padX: number,
   setting: Setting,
 ): number[] {
-  const natural = table.columns.map(() => 0);
-  const least = table.columns.map(() => 0);
   const points = decimalPoints(
     table,
     cells.filter((placed) => !placed.cell.heading),
     sizePt,
     setting,
   );
-  for (const { cell, column } of cells) {
-    if (cell.span > 1) continue;
-    const need = widthsOf(cell.text, sizePt, setting, isStrong(cell));
-    natural[column] = Math.max(natural[column] ?? 0, need.natural + 2 * padX);
-    least[column] = Math.max(least[column] ?? 0, need.least + 2 * padX);
-  }
-  table.columns.forEach((column, index) => {
-    const point = points[index];
-    if (column.align === 'decimal' && point !== undefined) {
-      const need = point.before + point.after + 2 * padX;
-      natural[index] = Math.max(natural[index] ?? 0, need);
-      least[index] = Math.max(least[index] ?? 0, need);
-    }
-    if (column.widthMm !== undefined) {
-      natural[index] = Math.max(column.widthMm * pointsPerMm, least[index] ?? 0);
-      least[index] = natural[index] ?? 0;
-    }
-  });
+  /** What each column needs if all its words are as wide as this says. */
+  const need = (how: keyof WordWidths, mostPt = Number.POSITIVE_INFINITY): number[] => {
+    const wordsOf = (cell: Cell, column = -1) => {
+      const words = widthsOf(cell.text, sizePt, setting, isStrong(cell));
+      // A stated width gives way to a word, and never to a line.
+      return table.columns[column]?.widthMm === undefined ? words[how] : Math.min(words[how], words.least);
+    };
+    const widths = table.columns.map(() => 0);
+    for (const { cell, column } of cells)
+      if (cell.span === 1) widths[column] = Math.max(widths[column] ?? 0, wordsOf(cell, column) + 2 * padX);
+    table.columns.forEach((column, index) => {
+      const point = points[index];
+      const own = widths[index] ?? 0;
+      if (column.widthMm !== undefined) widths[index] = Math.max(own, column.widthMm * pointsPerMm);
+      else if (column.align === 'decimal' && point !== undefined)
+        widths[index] = Math.max(own, point.before + point.after + 2 * padX);
+    });
+    widen(table, cells, widths, padX, (cell) => wordsOf(cell), mostPt);
+    return widths;
+  };
   // A long text over several columns would rather be broken than take room from the columns beside it.
-  widen(
-    table,
-    cells,
-    natural,
-    padX,
-    (cell) => widthsOf(cell.text, sizePt, setting, isStrong(cell)).natural,
-    widthPt,
-  );
-  widen(
-    table,
-    cells,
-    least,
-    padX,
-    (cell) => widthsOf(cell.text, sizePt, setting, isStrong(cell)).least,
-    Number.POSITIVE_INFINITY,
-  );
+  const natural = need('natural', widthPt);
   const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
   const spare = widthPt - sum(natural);
   if (spare >= 0) {
@@ -95,12 +81,23 @@ export function columnWidths(
       (width, index) => width + (shares === 0 ? 0 : (spare * (table.columns[index]?.share ?? 0)) / shares),
     );
   }
-  const room = widthPt - sum(least);
-  if (room < -0.01) {
-    noteTooWide(setting, `the table ${name(table)}`, sum(least), widthPt);
-    return least.map((width) => (width * widthPt) / sum(least));
+  let wider = natural;
+  for (const how of setting.hyphenates === true
+    ? (['least', 'atHyphens', 'broken'] as const)
+    : (['least'] as const)) {
+    const least = need(how);
+    if (sum(least) <= widthPt + 0.01) return levelled(wider, least, widthPt);
+    wider = least;
   }
-  return levelled(natural, least, widthPt);
+  // Where words may be broken the cells that are still too wide say so, each with its words.
+  if (setting.hyphenates === true)
+    return levelled(
+      wider,
+      wider.map(() => 0),
+      widthPt,
+    );
+  noteTooWide(setting, `the table ${name(table)}`, sum(wider), widthPt);
+  return wider.map((width) => (width * widthPt) / sum(wider));
 }
 
 /** The widest columns give way first, to one width, so that a short name beside a long text stays whole. */

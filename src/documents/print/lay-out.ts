@@ -83,6 +83,7 @@ function arrange(
     headingSizes: [1.7, 1.35, 1.15, 1],
     notes,
     cuts,
+    hyphenates: true,
     ...(pageNumbers === undefined ? {} : { pageNumbers }),
   };
   const paper = papers[content.paper];

@@ -2,7 +2,7 @@
 import type { Align, Inline, TextSize } from './content.ts';
 import { type Part, shifted, type Words } from './set-down.ts';
 import type { Line } from './set-line.ts';
-import type { Setting, Slab } from './slab.ts';
+import { pointsPerMm, type Setting, type Slab } from './slab.ts';
 import { wrap } from './wrap.ts';
 
 const factors: { readonly [size in TextSize]: number } = { small: 0.9, normal: 1, large: 1.25, huge: 1.6 };
@@ -27,7 +27,13 @@ export function layText(
 ): Slab[] {
   const { lines, tooWide } = wrap(inline, widthPt, sizePt, setting, options);
   if (tooWide !== undefined)
-    noteTooWide(setting, `a word in ${options.what} "${plainText(inline).slice(0, 40)}"`, tooWide, widthPt);
+    noteTooWide(
+      setting,
+      `a word in ${options.what} "${plainText(inline).slice(0, 40)}"`,
+      tooWide,
+      widthPt,
+      plainText(inline),
+    );
   return lines.map((line, index) => ({
     kind: 'slab',
     heightPt: sizePt * setting.leading,
@@ -55,7 +61,19 @@ export function plainText(inline: readonly Inline[]): string {
     .join('');
 }
 
-export function noteTooWide(setting: Setting, what: string, neededPt: number, availablePt: number): void {
+/** Less than a tenth of a millimetre too wide is seen by nobody and said by no figure below. */
+const unseenPt = 0.1 * pointsPerMm;
+
+/** @param words those that are too wide, as the plan has them */
+export function noteTooWide(
+  setting: Setting,
+  what: string,
+  neededPt: number,
+  availablePt: number,
+  words?: string,
+): void {
+  // On a card the next smaller type is tried instead.
+  if (setting.hyphenates === true && neededPt - availablePt < unseenPt) return;
   const neededMm = Math.round((neededPt * 25.4) / 7.2) / 10;
   const availableMm = Math.round((availablePt * 25.4) / 7.2) / 10;
   setting.notes.overflows.push({
@@ -63,6 +81,7 @@ export function noteTooWide(setting: Setting, what: string, neededPt: number, av
     neededMm,
     availableMm,
     wouldFit: `It needs ${neededMm} mm and has ${availableMm} mm: shorten it, or give it more room.`,
+    ...(words !== undefined && { words }),
   });
 }
 

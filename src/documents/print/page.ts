@@ -120,6 +120,8 @@ export interface Overflow {
   readonly availableMm: number;
   /** One sentence: the size that would do, or what to drop. */
   readonly wouldFit: string;
+  /** The words it is about, as the plan has them, where it is about some. */
+  readonly words?: string;
 }
 
 export interface LaidOut {

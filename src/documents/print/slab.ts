@@ -39,6 +39,8 @@ export interface Setting {
   readonly headingSizes: readonly [number, number, number, number];
   readonly notes: Notes;
   readonly cuts: Cuts;
+  /** Whether a word wider than its room is broken between letters, with a hyphen; on a card names stay whole. */
+  readonly hyphenates?: true;
   /** The page of each id, as found by laying the document out before. */
   readonly pageNumbers?: ReadonlyMap<string, number>;
 }

@@ -132,12 +132,41 @@ it('columns of a crowded table give way, but no figure is broken', () => {
   expect(laid.overflows).toEqual([]);
 });
 
-it('a table that cannot be narrow enough is reported with the width it needs', () => {
+it('a long name in a table is broken after its hyphen, else between letters with one, before the table is too wide', () => {
+  const columns = '<column/>'.repeat(4);
+  const row = (name: string) =>
+    `<row><cell>${name}</cell><cell>${name}</cell><cell>${name}</cell><cell><num>07:30</num></cell></row>`;
+  const set = (name: string) => {
+    const laid = lay(`<table>${columns}${row(name)}</table>`);
+    expect(laid.overflows).toEqual([]);
+    const found = words(laid.pages[0]);
+    expect(found).toContain('07:30');
+    return found.filter((text) => text !== '07:30');
+  };
+  // 40 letters of 5 pt three times over are wider than 510 pt; 20 and 21 are not.
+  const [begin, end] = ['w'.repeat(19), 'f'.repeat(20)];
+  expect(set(`${begin}-${end}`)).toEqual([0, 1, 2].flatMap(() => [`${begin}-`, end]));
+  const broken = set('s'.repeat(40));
+  const [first = ''] = broken;
+  expect(first).toMatch(/^s{20,}-$/);
+  expect(broken.join('').replaceAll('-', '')).toBe('s'.repeat(120));
+});
+
+it('a long name in a line of text is broken with a hyphen that is no wider than the line, and never before an accent', () => {
+  const accented = 'e\u0301'.repeat(80);
+  const [first = '', second = ''] = words(lay(`<p>${accented}</p>`).pages[0]);
+  expect(first.length).toBeLessThanOrEqual(102);
+  expect(first.endsWith('\u0301-')).toBe(true);
+  expect(first.slice(0, -1) + second).toBe(accented);
+});
+
+it('figures that a table has no room for are reported with the width they need', () => {
   const laid = lay(
     `<table caption="Wide"><column/><column/><row><cell><num>${'1'.repeat(60)}</num></cell><cell><num>${'2'.repeat(60)}</num></cell></row></table>`,
   );
-  // Two cells of 60 letters of 5 pt with 5 pt on either side: 620 pt, 218.7 mm.
-  expect(laid.overflows[0]).toMatchObject({ what: 'the table "Wide"', neededMm: 218.7, availableMm: 180 });
+  // 60 figures of 5 pt are 300 pt, 105.8 mm; half of 180 mm less 5 pt on either side is 86.5 mm.
+  expect(laid.overflows).toHaveLength(2);
+  expect(laid.overflows[0]).toMatchObject({ words: '1'.repeat(60), neededMm: 105.8, availableMm: 86.5 });
 });
 
 it('a cell over two columns is as wide as both', () => {
