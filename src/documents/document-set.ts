@@ -80,7 +80,7 @@ export async function documentSet(
   };
   add('channel-list.pdf', 'channel-list.hbs', { ...head, channels }, ['channels']);
 
-  const booklet = await gatherBooklet(subject, words);
+  const booklet = await gatherBooklet(subject, words, printer.measure);
   const pages = printer.content('booklet.hbs', booklet.data, booklet.figures);
   keep('booklet.pdf', printer.pdf(pages, ['plan']));
   files.set('booklet.html', printer.html(pages));

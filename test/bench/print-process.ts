@@ -15,7 +15,7 @@ import { html } from '../../src/documents/formats/html.ts';
 import type { Content } from '../../src/documents/print/content.ts';
 import { type FontName, fontFiles, openFonts } from '../../src/documents/print/fonts.ts';
 import { layOut } from '../../src/documents/print/lay-out.ts';
-import { measureWith } from '../../src/documents/print/measure.ts';
+import { type Measure, measureWith } from '../../src/documents/print/measure.ts';
 import type { Item } from '../../src/documents/print/page.ts';
 import { paint } from '../../src/documents/print/paint.ts';
 import { readContent } from '../../src/documents/print/read-content.ts';
@@ -25,10 +25,6 @@ import { examine } from '../../src/pipeline.ts';
 import type { Member } from '../../src/plan/model.ts';
 
 async function main(task = '', what = '', out = ''): Promise<void> {
-  if (task === 'html') {
-    writeFileSync(out, html(await contentOf(what)));
-    return;
-  }
   const { resolve } = createRequire(`${process.cwd()}/package.json`);
   const bytes = (name: FontName) => () => readFileSync(resolve(fontFiles[name]));
   const fonts = await openFonts({
@@ -39,7 +35,13 @@ async function main(task = '', what = '', out = ''): Promise<void> {
     fallback: bytes('fallback'),
     'fallback-bold': bytes('fallback-bold'),
   });
-  const laid = layOut(await contentOf(what), measureWith(fonts));
+  const measure = measureWith(fonts);
+  const content = await contentOf(what, measure);
+  if (task === 'html') {
+    writeFileSync(out, html(content));
+    return;
+  }
+  const laid = layOut(content, measure);
   if (task === 'texts')
     writeFileSync(out, JSON.stringify(laid.pages.map(({ items }) => items.flatMap(textsOf))));
   else {
@@ -48,7 +50,7 @@ async function main(task = '', what = '', out = ''): Promise<void> {
   }
 }
 
-async function contentOf(what: string): Promise<Content> {
+async function contentOf(what: string, measure: Measure): Promise<Content> {
   const templates = new Map(
     readdirSync('templates')
       .filter((name) => name.endsWith('.hbs'))
@@ -72,7 +74,7 @@ async function contentOf(what: string): Promise<Content> {
     });
     return readContent(render('cards.hbs', gatherCards(plan, law, consequences, check, words, thousand)));
   }
-  const { data, figures } = await gatherBooklet({ ...whole, findings }, words);
+  const { data, figures } = await gatherBooklet({ ...whole, findings }, words, measure);
   const once = readContent(render('booklet.hbs', data), figures);
   if (once.kind !== 'document') throw new Error('the booklet is a document');
   return { ...once, blocks: Array.from({ length: 11 }, () => once.blocks).flat() };

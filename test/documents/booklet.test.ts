@@ -5,6 +5,7 @@ import { gatherBooklet } from '../../src/documents/booklet/booklet.ts';
 import { documentSet } from '../../src/documents/document-set.ts';
 import { english } from '../../src/documents/words.ts';
 import { demoPlan, press, subjectOf } from './press.ts';
+import { equalWidths } from './print/equal-widths.ts';
 
 let page = '';
 let text = '';
@@ -51,13 +52,13 @@ test('the roll-call script states the duty to identify of the service of its cha
 
 test('a service without a duty to identify has none in its script', async () => {
   // 47 CFR 95.2751 and following ask no identification of MURS stations.
-  const { data } = await gatherBooklet(await subjectOf(demoPlan), english);
+  const { data } = await gatherBooklet(await subjectOf(demoPlan), english, equalWidths);
   expect(data.rollCalls.find(({ slot }) => slot === 11)?.identify).toBe('');
 });
 
 test('a roll call gives the call sign of its own service alone, and in a service without call signs says names', async () => {
   // 47 CFR 97.119(a): the amateur call sign; 95.1751: that of the GMRS station; 95.2701 and following know none for MURS.
-  const { data } = await gatherBooklet(await subjectOf(demoPlan), english);
+  const { data } = await gatherBooklet(await subjectOf(demoPlan), english, equalWidths);
   const on = (slot: number) => {
     const found = data.rollCalls.find((each) => each.slot === slot);
     if (found === undefined) throw new Error(`no roll call on ${slot}`);
@@ -85,6 +86,7 @@ test('whoever may not transmit on the channel of a roll call is not waited for',
   const { data } = await gatherBooklet(
     await subjectOf(demoPlan.replace('expires: 2034-07-11', 'expires: 2020-01-01')),
     english,
+    equalWidths,
   );
   const row = data.rollCalls.find(({ slot }) => slot === 1)?.roll.find(({ name }) => name.startsWith('Inez'));
   expect(row).toMatchObject({ call: '', silent: true });
@@ -93,7 +95,7 @@ test('whoever may not transmit on the channel of a roll call is not waited for',
 test('net control is not asked to call herself: her row is marked, and ticked by others where they take turns', async () => {
   const one = demoPlan.replace(/control: \[[^\]]*\]/g, 'control: [ward]').replace(/^ *turn: .*\n/gm, '');
   const rollOf = async (plan: string) => {
-    const { data } = await gatherBooklet(await subjectOf(plan), english);
+    const { data } = await gatherBooklet(await subjectOf(plan), english, equalWidths);
     return data.rollCalls.flatMap(({ roll }) => roll.filter(({ control, turn }) => control || turn));
   };
   const alone = await rollOf(one);
@@ -128,7 +130,7 @@ plan: { title: Least, revision: 1, effective: 2026-12-01, timezone: UTC, rules: 
 });
 
 test('each picture of the ground stays in its frame and rises with the bulge of the earth', async () => {
-  const { figures } = await gatherBooklet(await subjectOf(demoPlan, true), english);
+  const { figures } = await gatherBooklet(await subjectOf(demoPlan, true), english, equalWidths);
   const profiles = [...figures].filter(([name]) => name.startsWith('profile-'));
   expect(profiles.length).toBeGreaterThan(10);
   for (const [, scene] of profiles)

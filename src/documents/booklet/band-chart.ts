@@ -1,16 +1,19 @@
 /** The channels on the scale of their bands: a dot where each receives, a ring where it transmits. */
 import type { ChannelParticulars } from '../../consequences/channel-particulars.ts';
-import { formatFrequency } from '../../radio/format-quantity.ts';
+import { megahertz } from '../figures.ts';
 import type { Scene, Shape } from '../print/content.ts';
+import type { Measure } from '../print/measure.ts';
+import { heightMm, linesOf, nameShapes } from './figure-words.ts';
 
 const widthMm = 180;
 const leftMm = 8;
 const rightMm = 148;
 const laneMm = 5.5;
+const nameMm = widthMm - rightMm - 3;
 /** Frequencies further apart than this stand on different scales. */
 const apartHz = 12_000_000;
 
-export function bandChart(channels: readonly ChannelParticulars[], alt: string): Scene {
+export function bandChart(channels: readonly ChannelParticulars[], alt: string, measure: Measure): Scene {
   const shapes: Shape[] = [];
   let y = 1;
   for (const group of bandsOf(channels)) {
@@ -20,7 +23,9 @@ export function bandChart(channels: readonly ChannelParticulars[], alt: string):
     const [from, to] = [low - room, high + room];
     const at = (hz: number) => leftMm + ((hz - from) / (to - from)) * (rightMm - leftMm);
     for (const on of group) {
-      const middle = y + laneMm / 2;
+      const name = { text: `${on.slot} ${on.name}`, sizePt: 9, strong: true, roomMm: nameMm };
+      const high = Math.max(laneMm, heightMm(linesOf(name, measure).length, name.sizePt) + 1.5);
+      const middle = y + high / 2;
       const [rx, tx] = [at(on.receiveHz), at(on.transmitHz ?? on.receiveHz)];
       shapes.push({
         kind: 'line',
@@ -44,17 +49,9 @@ export function bandChart(channels: readonly ChannelParticulars[], alt: string):
         shapes.push({ kind: 'circle', x: tx, y: middle, radiusMm: 1.7, fill: 1, strokeMm: 0.35 });
       shapes.push(
         { kind: 'circle', x: rx, y: middle, radiusMm: 0.9, fill: 0 },
-        {
-          kind: 'words',
-          x: rightMm + 3,
-          y: middle + 1.1,
-          text: `${on.slot} ${on.name}`.slice(0, 18),
-          sizePt: 9,
-          align: 'start',
-          strong: true,
-        },
+        ...nameShapes(rightMm + 3, middle, name, measure),
       );
-      y += laneMm;
+      y += high;
     }
     shapes.push(
       {
@@ -74,7 +71,7 @@ export function bandChart(channels: readonly ChannelParticulars[], alt: string):
           ],
           widthMm: 0.3,
         },
-        { kind: 'words', x: at(hz), y: y + 4.6, text: formatFrequency(hz), sizePt: 8, align: 'center' },
+        { kind: 'words', x: at(hz), y: y + 4.6, text: megahertz(hz), sizePt: 8, align: 'center' },
       ]),
     );
     y += 9;

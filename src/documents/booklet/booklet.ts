@@ -15,6 +15,7 @@ import { type ChannelListRow, gatherChannelList } from '../channel-list.ts';
 import { span } from '../figures.ts';
 import { heldTogether } from '../held-together.ts';
 import type { Scene } from '../print/content.ts';
+import type { Measure } from '../print/measure.ts';
 import type { Words } from '../words.ts';
 import { isEnglish } from '../words-file.ts';
 import { bandChart } from './band-chart.ts';
@@ -122,20 +123,25 @@ const turnDays = 14;
 export async function gatherBooklet(
   subject: BookletSubject,
   words: Words,
+  measure: Measure,
 ): Promise<{ readonly data: BookletData; readonly figures: ReadonlyMap<string, Scene> }> {
   const { plan, law, consequences, check, paths = [] } = subject;
   const figures = new Map<string, Scene>();
   const coming = await consequences.occurrences(plan.effective, addDays(plan.effective, turnDays - 1));
   const checkIns = [...plan.checkIns.values()];
-  const day = onAPage(checkIns.length > 0 ? dayStrip(checkIns, coming, words.figure.day) : undefined);
-  const net = onAPage(netDiagram(plan, consequences, words.figure.net));
+  const day = onAPage(
+    checkIns.length > 0 ? dayStrip(checkIns, coming, words.figure.day, measure) : undefined,
+  );
+  const net = onAPage(netDiagram(plan, consequences, words.figure.net, measure));
   const channels = gatherChannelList(plan, consequences, words);
   const bands = onAPage(
-    channels.length > 0 ? bandChart([...consequences.channels.values()], words.figure.bands) : undefined,
+    channels.length > 0
+      ? bandChart([...consequences.channels.values()], words.figure.bands, measure)
+      : undefined,
   );
   for (const [figure, scene] of Object.entries({ day, net, bands }))
     if (scene !== undefined) figures.set(figure, scene);
-  const { pictures, figures: profiles } = profilePictures(plan, consequences, paths, words);
+  const { pictures, figures: profiles } = profilePictures(plan, consequences, paths, words, measure);
   for (const [name, scene] of profiles) figures.set(name, scene);
   const members = roster(plan, law, words);
   const outages = outageRows(plan, consequences, words);

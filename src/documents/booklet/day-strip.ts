@@ -2,16 +2,31 @@
 import type { Occurrence } from '../../consequences/occurrences.ts';
 import type { CheckIn } from '../../plan/model.ts';
 import type { Scene, Shape } from '../print/content.ts';
+import type { Measure } from '../print/measure.ts';
+import { linesOf, heightMm as nameHeightMm, nameShapes } from './figure-words.ts';
 
 const widthMm = 180;
 const leftMm = 52;
 const hourMm = (widthMm - leftMm - 4) / 24;
 const rowMm = 6;
+const nameMm = leftMm - 5;
 const topMm = 6;
 
 /** @param week occurrences of some days, from which each check-in's times on the clock are taken */
-export function dayStrip(checkIns: readonly CheckIn[], week: readonly Occurrence[], alt: string): Scene {
-  const heightMm = topMm + checkIns.length * rowMm + 1;
+export function dayStrip(
+  checkIns: readonly CheckIn[],
+  week: readonly Occurrence[],
+  alt: string,
+  measure: Measure,
+): Scene {
+  let top = topMm;
+  const rows = checkIns.map((checkIn) => {
+    const name = { text: checkIn.name, sizePt: 9, strong: !checkIn.listen, roomMm: nameMm };
+    const high = Math.max(rowMm, nameHeightMm(linesOf(name, measure).length, name.sizePt) + 1.5);
+    top += high;
+    return { checkIn, name, y: top - high / 2 };
+  });
+  const heightMm = top + 1;
   const shapes: Shape[] = [];
   for (let hour = 0; hour <= 24; hour += 3) {
     const x = leftMm + hour * hourMm;
@@ -27,17 +42,8 @@ export function dayStrip(checkIns: readonly CheckIn[], week: readonly Occurrence
       { kind: 'words', x, y: topMm - 2, text: String(hour).padStart(2, '0'), sizePt: 8, align: 'center' },
     );
   }
-  checkIns.forEach((checkIn, row) => {
-    const y = topMm + row * rowMm + rowMm / 2;
-    shapes.push({
-      kind: 'words',
-      x: 0,
-      y: y + 1,
-      text: cut(checkIn.name),
-      sizePt: 9,
-      align: 'start',
-      strong: !checkIn.listen,
-    });
+  for (const { checkIn, name, y } of rows) {
+    shapes.push(...nameShapes(0, y, name, measure));
     const minutes = new Set(
       week.filter((one) => one.checkIn.id === checkIn.id).map(({ local }) => local.minute),
     );
@@ -56,11 +62,6 @@ export function dayStrip(checkIns: readonly CheckIn[], week: readonly Occurrence
         ...(checkIn.listen ? { strokeMm: 0.3 } : { fill: 0 }),
       });
     }
-  });
+  }
   return { widthMm, heightMm, alt, shapes };
-}
-
-/** Names stand left of the strip; the table has them whole. */
-function cut(name: string): string {
-  return name.length > 26 ? `${name.slice(0, 25)}…` : name;
 }

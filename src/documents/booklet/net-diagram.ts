@@ -6,29 +6,46 @@
 import type { Consequences } from '../../consequences/consequences.ts';
 import type { Plan } from '../../plan/model.ts';
 import type { Scene, Shape } from '../print/content.ts';
+import type { Measure } from '../print/measure.ts';
+import { type FigureName, linesOf, heightMm as nameHeightMm, nameShapes } from './figure-words.ts';
 
 const widthMm = 180;
 const rowMm = 6.5;
 /** What a page holds beside a heading and the words below the picture; the rows move together before it is too tall. */
 const tallestMm = 205;
-/** Below this rows of 9 pt touch, and the picture is left out: the tables beside it say the same. */
-const leastRowMm = 3.4;
 const columns = { needs: 0, stations: 66, members: 136 } as const;
+/** Between the columns lines run from name to name. */
+const roomMm = 44;
+const sizePt = 9;
 
-export function netDiagram(plan: Plan, consequences: Consequences, alt: string): Scene | undefined {
+export function netDiagram(
+  plan: Plan,
+  consequences: Consequences,
+  alt: string,
+  measure: Measure,
+): Scene | undefined {
   const links = [...plan.members.keys()].flatMap((member) => linksOf(plan, consequences, member));
   const slots = [...new Set(links.map(({ slot }) => slot))].toSorted((a, b) => a - b);
   const members = [...plan.members.keys()].filter((id) => links.some(({ member }) => member === id));
   const needed = slots.map((slot) => ({ slot, needs: needsOf(plan, slot) }));
   const needs = [...new Set(needed.flatMap((one) => one.needs))];
-  const rows = Math.max(slots.length, members.length, needs.length);
-  if (slots.length === 0 || rows * leastRowMm > tallestMm) return undefined;
-  const heightMm = Math.min(rows * rowMm, tallestMm) + 1;
+  const named = (text: string, strong = false): FigureName => ({ text, sizePt, strong, roomMm });
+  const sides = {
+    needs: needs.map((need) => named(need)),
+    stations: slots.map((slot) => named(stationOf(plan, slot), true)),
+    members: members.map((id) => named(plan.members.get(id)?.name ?? id)),
+  };
+  const sizes = Object.values(sides).map((names) => {
+    const lines = Math.max(1, ...names.map((name) => linesOf(name, measure).length));
+    return { rows: names.length, nameMm: nameHeightMm(lines, sizePt) };
+  });
+  // Where rows would touch the picture is left out: the tables beside it say the same.
+  const leastMm = Math.max(...sizes.map(({ rows, nameMm }) => rows * nameMm));
+  if (slots.length === 0 || leastMm > tallestMm) return undefined;
+  const wantedMm = Math.max(...sizes.map(({ rows, nameMm }) => rows * Math.max(rowMm, nameMm + 2)));
+  const heightMm = Math.min(wantedMm, tallestMm) + 1;
   const yOf = (list: readonly unknown[], index: number) => ((index + 0.5) * heightMm) / list.length;
   const shapes: Shape[] = [];
-  const words = (x: number, y: number, text: string, strong = false): void => {
-    shapes.push({ kind: 'words', x, y: y + 1.1, text: cut(text), sizePt: 9, align: 'start', strong });
-  };
   for (const { member, slot, kind } of links) {
     const from = [columns.members - 1, yOf(members, members.indexOf(member))] as const;
     const to = [columns.stations + 45, yOf(slots, slots.indexOf(slot))] as const;
@@ -48,18 +65,10 @@ export function netDiagram(plan: Plan, consequences: Consequences, alt: string):
         ],
         widthMm: 0.3,
       });
-  needs.forEach((need, index) => {
-    words(columns.needs, yOf(needs, index), need);
-  });
-  slots.forEach((slot, index) => {
-    const channel = plan.channels.get(slot);
-    const repeater = channel?.kind === 'repeater' ? plan.repeaters.get(channel.repeater)?.name : undefined;
-    const y = yOf(slots, index);
-    words(columns.stations, y, `${slot} ${repeater ?? channel?.name ?? ''}`, true);
-  });
-  members.forEach((id, index) => {
-    words(columns.members, yOf(members, index), plan.members.get(id)?.name ?? id);
-  });
+  for (const side of ['needs', 'stations', 'members'] as const)
+    sides[side].forEach((name, index) => {
+      shapes.push(...nameShapes(columns[side], yOf(sides[side], index), name, measure));
+    });
   return { widthMm, heightMm, alt, shapes };
 }
 
@@ -103,6 +112,8 @@ function needsOf(plan: Plan, slot: number): string[] {
   );
 }
 
-function cut(name: string): string {
-  return name.length > 24 ? `${name.slice(0, 23)}…` : name;
+function stationOf(plan: Plan, slot: number): string {
+  const channel = plan.channels.get(slot);
+  const repeater = channel?.kind === 'repeater' ? plan.repeaters.get(channel.repeater)?.name : undefined;
+  return `${slot} ${repeater ?? channel?.name ?? ''}`;
 }

@@ -7,10 +7,14 @@ import { earthBulgeM } from '../../reach/earth.ts';
 import { firstFresnelZoneM } from '../../reach/fresnel.ts';
 import type { Profile } from '../../reach/profile.ts';
 import type { Point, Scene, Shape } from '../print/content.ts';
+import type { Measure } from '../print/measure.ts';
+import { widthMm as wordsWidthMm } from './figure-words.ts';
 
 const widthMm = 86;
 const heightMm = 40;
 const plot = { left: 12, right: 84, top: 3, bottom: 34 } as const;
+/** Between figures on one line. */
+const apartMm = 1.5;
 /** More points than this the eye cannot tell apart on so small a picture. */
 const mostPoints = 140;
 
@@ -19,6 +23,7 @@ export function pathProfile(
   path: Pick<RadioPath, 'heightsM' | 'prediction'>,
   frequencyHz: number,
   alt: string,
+  measure: Measure,
 ): Scene {
   const lengthKm = profile.distancesKm.at(-1) ?? 0;
   const ground = thinned(profile).map(
@@ -42,6 +47,7 @@ export function pathProfile(
   const y = (heightM: number) =>
     plot.bottom - ((heightM - low + margin) / (high - low + 2 * margin)) * (plot.bottom - plot.top);
   const place = (points: readonly Point[]): Point[] => points.map(([km, heightM]) => [x(km), y(heightM)]);
+  const length = `${lengthKm.toFixed(1)} km`;
   const shapes: Shape[] = [
     {
       kind: 'polygon',
@@ -83,7 +89,7 @@ export function pathProfile(
       kind: 'words',
       x: plot.right,
       y: plot.bottom + 4,
-      text: `${lengthKm.toFixed(1)} km`,
+      text: length,
       sizePt: 8,
       align: 'end',
     },
@@ -101,11 +107,16 @@ export function pathProfile(
       ],
       fill: 0,
     });
+    const along = obstacle.alongKm.toFixed(1);
+    // Beside the distances at both ends, even where the obstacle is above one of them.
+    const wide = (text: string) => wordsWidthMm(text, 8, false, measure);
+    const from = plot.left + wide('0') / 2 + apartMm + wide(along) / 2;
+    const to = plot.right - wide(length) - apartMm - wide(along) / 2;
     shapes.push({
       kind: 'words',
-      x: Math.min(Math.max(middle, plot.left + 6), plot.right - 8),
+      x: Math.min(Math.max(middle, from), to),
       y: plot.bottom + 4,
-      text: `${obstacle.alongKm.toFixed(1)}`,
+      text: along,
       sizePt: 8,
       align: 'center',
     });

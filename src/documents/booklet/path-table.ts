@@ -7,6 +7,7 @@ import { formatDistance } from '../../radio/format-quantity.ts';
 import type { Stretch } from '../../reach/profile.ts';
 import { shortDate } from '../figures.ts';
 import type { Scene } from '../print/content.ts';
+import type { Measure } from '../print/measure.ts';
 import type { Words } from '../words.ts';
 import { pathProfile } from './path-profile.ts';
 import { placeName } from './stations.ts';
@@ -87,6 +88,7 @@ export function profilePictures(
   consequences: Consequences,
   paths: readonly RadioPath[],
   words: Words,
+  measure: Measure,
 ): { readonly pictures: readonly ProfilePicture[]; readonly figures: ReadonlyMap<string, Scene> } {
   const best = new Map<string, RadioPath>();
   for (const path of paths) {
@@ -109,6 +111,7 @@ export function profilePictures(
           path,
           on?.transmitHz ?? on?.receiveHz ?? 0,
           words.figure.profile(placeName(plan, path.from.place), placeName(plan, path.to.place), verdict),
+          measure,
         ),
       );
     return { figure, caption };
