@@ -77,6 +77,9 @@ export const englishList = {
     member: 'member',
   },
   'at-once': 'at once',
+  /** All members of the plan, and all but some of them. */
+  everybody: 'everybody',
+  'everybody-but': 'everybody but {names}',
   after: 'after {span}',
   /** What a station needs, and how long it runs without. */
   needs: {

@@ -59,6 +59,8 @@ export interface Words {
   readonly thing: Readonly<Record<ThingKind, string>>;
   readonly atOnce: string;
   after(span: string): string;
+  /** All members, or all but some: `everybody but Vera, Tomas`. */
+  everybody(but: readonly string[]): string;
   /** What a station needs, and how long it runs without: `Valley power feeder, 12 h without`. */
   needs(things: readonly string[], backup: string): string;
   /** What figures show, for whoever cannot see them. */
@@ -170,6 +172,8 @@ export function wordsFrom(list: WordList, missing: ReadonlySet<string> = new Set
     },
     thing: list.thing,
     atOnce: list['at-once'],
+    everybody: (but) =>
+      but.length === 0 ? list.everybody : fill(list['everybody-but'], { names: but.join(', ') }),
     after: (span) => fill(list.after, { span }),
     needs: (things, backup) =>
       fill(things.length === 0 ? needs.backup : backup === '' ? needs.things : needs.both, {

@@ -44,6 +44,76 @@ test('each page bears revision and plan check at its head', () => {
   for (const one of numbers) expect(one).toContain(`revision 3 of 2026-12-01, plan check ${check}`);
 });
 
+test('the contents name the parts inside of sections too', () => {
+  for (const heading of [
+    'The longest silence',
+    'Whose turn',
+    'Who hangs on what',
+    'The ground under the paths',
+  ])
+    expect(numbers[0]).toMatch(new RegExp(`^${heading} \\d+$`, 'm'));
+});
+
+test('a roll-call script stands on one page and says on which the ladder of the missed is', () => {
+  const scripts = numbers.flatMap((one) => [
+    ...one.matchAll(
+      /^1\. Listen first\.[\s\S]*?start the ladder "(.+?)"\.\s\(page\s(\d+)\)[\s\S]*?clear\."/gm,
+    ),
+  ]);
+  expect(scripts).toHaveLength(3);
+  for (const [, ladder = '', number] of scripts)
+    expect(numbers[Number(number) - 1]).toContain(`${ladder}\nFor `);
+  expect(page).toMatch(/<a href="#ladder-[a-z-]+">From the trail<\/a>/);
+});
+
+test('the cautions on exposure stand on the page of the distances, before them', () => {
+  const one = numbers.find((each) => /^Transmitter MHz/m.test(each)) ?? '';
+  expect(one.indexOf('An estimate for the main beam')).toBeGreaterThan(-1);
+  expect(one.indexOf('An estimate for the main beam')).toBeLessThan(one.search(/^Transmitter MHz/m));
+});
+
+test('the head of the contact log is one line on either paper', async () => {
+  for (const sheet of ['letter', 'a4']) {
+    const { files } = await documentSet(
+      await subjectOf(demoPlan.replace('sheet: letter', `sheet: ${sheet}`)),
+      press(),
+    );
+    const document = await getDocumentProxy((files.get('booklet.pdf') ?? new Uint8Array()).slice());
+    const pages = (await extractText(document, { mergePages: false })).text;
+    const log = await document.getPage(
+      pages.findIndex((each) => /^Contact log$/m.test(each) && !/Contents/.test(each)) + 1,
+    );
+    const { items } = await log.getTextContent();
+    const lineOf = (word: string) =>
+      items.flatMap((item) =>
+        'str' in item && item.str.includes(word) ? [item.transform[5] as number] : [],
+      )[0];
+    expect(lineOf('Operator')).toBe(lineOf('Date'));
+    // Its blank ends in the margin of 15 mm.
+    const end = items.flatMap((item) =>
+      'str' in item && item.str.includes('Operator') ? [(item.transform[4] as number) + item.width] : [],
+    )[0];
+    expect((end ?? 0) + (40 * 72) / 25.4).toBeLessThan((sheet === 'a4' ? 595.3 : 612) - (15 * 72) / 25.4);
+  }
+});
+
+test('a repeater without a call sign has no stray mark after its name', async () => {
+  const html = new TextDecoder().decode(
+    (await documentSet(await subjectOf(demoPlan.replace(/^ *call: W4XGP\n/m, '')), press())).files.get(
+      'booklet.html',
+    ),
+  );
+  expect(html).toContain('Gap repeater</strong>; time-out');
+});
+
+test('where most members are meant the others are named', async () => {
+  const { data } = await gatherBooklet(await subjectOf(demoPlan), english, equalWidths);
+  const all = data.members.length;
+  const texts = [...data.outages, ...data.doubleOutages].flatMap(({ members, rungs }) => [members, rungs]);
+  for (const text of texts) expect(text.split(', ').length).toBeLessThan(all - 3);
+  expect(texts.filter((text) => text.startsWith('everybody but ')).length).toBeGreaterThan(0);
+});
+
 test('the roll-call script states the duty to identify of the service of its channel', () => {
   // 47 CFR 97.119(a): at the end of each communication and at least every 10 minutes; 95.1751(a): every 15 minutes.
   expect(text).toMatch(/Identify\.[^.]*at least every 10 minutes/);

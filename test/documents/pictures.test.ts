@@ -37,7 +37,7 @@ describe.skipIf(!canRasterise)('accepted pictures', () => {
     ['guest-card', () => page(demo, 'guest-card.pdf', 2)],
     ['worksheet', () => page(demo, 'worksheets/mobile.pdf', 1)],
     ['booklet-title', () => page(demo, 'booklet.pdf', 1)],
-    ['booklet-check-ins', () => page(demo, 'booklet.pdf', 3)],
+    ['booklet-check-ins', () => page(demo, 'booklet.pdf', 4)],
     ['booklet-profiles', () => page(demo, 'booklet.pdf', 11)],
     ['card', oneCard],
   ] as const)('%s looks as it did when somebody looked at it', (name, draw) => {

@@ -7,7 +7,7 @@ import { press, subjectOf } from './press.ts';
 /** Which tags with which attributes, and which values, words and widths to write on apart. */
 function skeleton(template: string): readonly string[] {
   const parts = [...template.matchAll(/<[^>]*>|\{\{[^}]*\}\}/g)].map(([part]) =>
-    part.replace(/ (?:title|caption|says)="[^"]*"/g, ' words').replace(/ mm="\d+"/g, ' mm'),
+    part.replace(/ (?:title|caption|says|word)="[^"]*"/g, ' words').replace(/ mm="\d+"/g, ' mm'),
   );
   return [...new Set(parts)].sort();
 }

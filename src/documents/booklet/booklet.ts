@@ -61,6 +61,7 @@ export interface BookletData {
     readonly ladder: string;
   }[];
   readonly ladders: readonly {
+    readonly id: string;
     readonly name: string;
     readonly who: string;
     readonly reach: string;
@@ -181,6 +182,7 @@ export async function gatherBooklet(
           ],
     ),
     ladders: [...plan.ladders.values()].map((ladder) => ({
+      id: ladder.id,
       name: ladder.name,
       who: consequences.membersOf(ladder.who).map(name).join(', '),
       reach: consequences.membersOf(ladder.reach).map(name).join(', '),

@@ -28,6 +28,8 @@ export interface RollCall {
   readonly check: string;
   /** What to do about who did not answer; empty where no ladder is named. */
   readonly missed: string;
+  /** Its id; empty where none is named. */
+  readonly ladder: string;
   readonly close: string;
   /** The duty to identify; empty where there is none. */
   readonly identify: string;
@@ -106,6 +108,7 @@ export function rollCalls(
         }),
         check: words.script.check,
         missed: ladder === undefined ? '' : words.script.missed(ladder.name),
+        ladder: ladder?.id ?? '',
         close: words.script.close(signs, checkIn.name),
         identify: duty.text,
         identifyLanguage: duty.language,

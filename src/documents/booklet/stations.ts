@@ -3,6 +3,7 @@ import type { Antenna, Plan } from '../../plan/model.ts';
 import { formatGain, formatLength, formatPower } from '../../radio/format-quantity.ts';
 import { formatTone } from '../../radio/tone.ts';
 import { megahertz, span } from '../figures.ts';
+import { heldTogether } from '../held-together.ts';
 import type { Words } from '../words.ts';
 
 export interface RepeaterRow {
@@ -71,12 +72,11 @@ export function placeName(plan: Plan, id: string | undefined): string {
 }
 
 function antennaText({ gainDbi, heightM }: Antenna): string {
-  return [
-    gainDbi === undefined ? '' : formatGain(gainDbi),
-    heightM === undefined ? '' : formatLength(heightM),
-  ]
-    .filter(Boolean)
-    .join(', ');
+  return heldTogether(
+    [gainDbi === undefined ? '' : formatGain(gainDbi), heightM === undefined ? '' : formatLength(heightM)]
+      .filter(Boolean)
+      .join(', '),
+  );
 }
 
 function needsText(
@@ -87,5 +87,5 @@ function needsText(
   const names = dependsOn.map((id) => plan.assets.get(id)?.name ?? plan.repeaters.get(id)?.name ?? id);
   return names.length === 0 && backupMin === undefined
     ? ''
-    : words.needs(names, backupMin === undefined ? '' : span(backupMin));
+    : heldTogether(words.needs(names, backupMin === undefined ? '' : span(backupMin)));
 }

@@ -127,6 +127,7 @@ function cutText(
     else if (item.kind === 'page-of') {
       const number = pageNumbers?.get(item.id);
       const font = strong ? 'bold' : 'regular';
+      if (item.word !== undefined) words(`${item.word}\u00a0`, strong, false, false);
       // Where the number is not known yet, room is left for three figures.
       put(
         number === undefined

@@ -33,6 +33,8 @@ export type Inline =
   | {
       readonly kind: 'page-of';
       readonly id: string;
+      /** Stands before the number, on paper alone: `page`. */
+      readonly word?: string;
       /** It ends its line, flush right: put in late, it moves nothing. */
       readonly flush?: true;
     };

@@ -23,7 +23,21 @@ export function layBlocks(
   setting: Setting,
   parent: number | undefined,
 ): Slab[] {
-  return withoutSpareGaps(blocks.flatMap((block) => layBlock(block, widthPt, setting, parent)));
+  return withoutSpareGaps(
+    blocks.flatMap((block, index) => {
+      const slabs = layBlock(block, widthPt, setting, parent);
+      const next = blocks[index + 1]?.kind;
+      return introduces.has(block.kind) && (next === 'table' || next === 'columns') ? withNext(slabs) : slabs;
+    }),
+  );
+}
+
+/** Words before a table say what it is, and stand on the page on which it begins. */
+const introduces: ReadonlySet<Block['kind']> = new Set(['paragraph', 'list', 'panel', 'keep']);
+
+function withNext(slabs: readonly Slab[]): Slab[] {
+  const last = slabs.findLastIndex(({ kind }) => kind === 'slab');
+  return slabs.map((slab, index) => (index >= last ? { ...slab, breakBelow: false } : slab));
 }
 
 export function layBlock(

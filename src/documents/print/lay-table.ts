@@ -12,7 +12,7 @@ import type { Align, Row, Table } from './content.ts';
 import { layText, placeLine, sizeOf, stack } from './lay-text.ts';
 import type { Item } from './page.ts';
 import { type Part, shifted } from './set-down.ts';
-import { addNode, inLanguage, pointsPerMm, type Setting, type Slab } from './slab.ts';
+import { addNode, heightOf, inLanguage, pointsPerMm, type Setting, type Slab } from './slab.ts';
 import { wrap } from './wrap.ts';
 
 export function layTable(
@@ -52,8 +52,24 @@ export function layTable(
     ...caption.map((slab): Slab => ({ ...slab, breakBelow: false })),
     ...topLine,
     ...headSlabs,
-    ...bodySlabs.map((slab): Slab => ({ ...slab, head: repeated })),
+    ...withoutStrays(bodySlabs).map((slab): Slab => ({ ...slab, head: repeated })),
   ];
+}
+
+/** A table of so many rows is read at a glance and stays whole, if it is no higher than this. */
+const glanceRows = 6;
+const glancePt = 70 * pointsPerMm;
+
+/** Rows between which no page ends: all of a small table, else the first two, the last two and two under each heading. */
+function withoutStrays(rows: readonly Slab[]): readonly Slab[] {
+  const isSmall = rows.length <= glanceRows && heightOf(rows) <= glancePt;
+  return rows.map((row, index): Slab => {
+    const isLast = index === rows.length - 1;
+    const isFollowed = index === 0 || index === rows.length - 2 || rows[index - 1]?.breakBelow === false;
+    // The row before a heading row is the last of its group: a page may end there.
+    const endsGroup = rows[index + 1]?.breakBelow === false && index !== 0;
+    return !isLast && (isSmall || (isFollowed && !endsGroup)) ? { ...row, breakBelow: false } : row;
+  });
 }
 
 interface Grid {

@@ -57,8 +57,13 @@ export function readInline(element: Element, also: readonly string[] = []): Inli
         allow(child, ['shape', 'says']);
         found.push({ kind: 'mark', shape: choice(child, 'shape', shapes), says: required(child, 'says') });
       } else if (child.name === 'page-of') {
-        allow(child, ['id']);
-        found.push({ kind: 'page-of', id: required(child, 'id') });
+        allow(child, ['id', 'word']);
+        const word = child.attributes.get('word');
+        found.push({
+          kind: 'page-of',
+          id: required(child, 'id'),
+          ...(word !== undefined && { word }),
+        });
       } else {
         allow(child, []);
         found.push({

@@ -160,6 +160,39 @@ it('a long name in a line of text is broken with a hyphen that is no wider than 
   expect(first.slice(0, -1) + second).toBe(accented);
 });
 
+it('a small table is not divided, and of a longer one no single row is left on a page', () => {
+  // 267 mm are 58 lines of 13 pt; a row is 16 pt high.
+  for (let before = 40; before <= 57; before += 1) {
+    const lines = `<p>${'x<br/>'.repeat(before - 1)}x</p>`;
+    const rowsOn = (count: number) =>
+      lay(`${lines}${table(rows(count))}`)
+        .pages.map((page) => words(page).filter((text) => text.startsWith('row ')).length)
+        .filter((found) => found > 0);
+    expect(rowsOn(4), `${before} lines before`).toEqual([4]);
+    for (const found of rowsOn(12)) expect(found, `${before} lines before`).toBeGreaterThan(1);
+  }
+});
+
+it('words before a table, and a heading row with two rows of its group, stand where the table begins', () => {
+  for (let before = 40; before <= 57; before += 1) {
+    const group = (name: string) =>
+      `<row><cell span="2" heading="yes">${name}</cell></row>${rows(5, (index) => `<cell>${name} ${index}</cell><cell>b</cell>`)}`;
+    const laid = lay(
+      `<p>${'x<br/>'.repeat(before - 1)}x</p><p>Intro</p>${table(group('north') + group('south'))}`,
+    );
+    const pageOf = (text: string) => laid.pages.findIndex((page) => words(page).includes(text));
+    expect(pageOf('Intro'), `${before} lines before`).toBe(pageOf('north 1'));
+    for (const name of ['north', 'south']) expect(pageOf(name)).toBe(pageOf(`${name} 2`));
+  }
+});
+
+it('the word before the number of a page stands on paper, before a number that is known', () => {
+  const laid = lay(
+    '<p>See (<page-of id="b" word="page"/>)</p><section id="b" new-page="yes"><p>B</p></section>',
+  );
+  expect(words(laid.pages[0])).toEqual(['See (page\u00a02)']);
+});
+
 it('figures that a table has no room for are reported with the width they need', () => {
   const laid = lay(
     `<table caption="Wide"><column/><column/><row><cell><num>${'1'.repeat(60)}</num></cell><cell><num>${'2'.repeat(60)}</num></cell></row></table>`,
