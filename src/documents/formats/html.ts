@@ -2,8 +2,10 @@
  * Content → one self-contained HTML file: no script, nothing fetched, readable offline and by a screen
  * reader, and printable from a browser. The content policy forbids what the page does not need.
  */
+import { createHash } from 'node:crypto';
 import type { Block, Cell, Content, Heading, Inline, Row, Table } from '../print/content.ts';
 import { escapeMarkup } from '../print/escape-markup.ts';
+import { plainText } from '../print/lay-text.ts';
 import { markSvg, sceneSvg } from '../print/scene-svg.ts';
 
 /** Widths and shares met on the way, each of which becomes a class of the style sheet. */
@@ -28,14 +30,17 @@ export function html(content: Content): string {
           )
           .join('\n')}</main>\n`;
   const rules = [...page.rules].map(([name, rule]) => `.${name}{${rule}}`).join('\n');
+  const sheet = `${style.replace('PAPER', content.paper === 'A4' ? 'A4' : 'letter')}${pageHead(content)}${rules}`;
+  // Of style sheets this very one alone is let in (Content Security Policy Level 3, 2.3.1).
+  const hash = createHash('sha256').update(sheet).digest('base64');
   return `<!DOCTYPE html>
 <html lang="${escapeMarkup(content.language)}">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'sha256-${hash}'; base-uri 'none'; form-action 'none'">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escapeMarkup(content.title)}</title>
-<style>${style.replace('PAPER', content.paper === 'A4' ? 'A4' : 'letter')}${rules}</style>
+<style>${sheet}</style>
 </head>
 <body>
 ${body}</body>
@@ -75,10 +80,27 @@ tr{break-inside:avoid}
 .mark{height:.9em;width:.9em;vertical-align:-.08em}
 figure{margin:.8em 0}
 figure svg{max-width:100%;height:auto}
+.scroll{overflow-x:auto}
 hr{border:0;border-top:1px solid #000}
 a{color:#000}
-@media print{body{max-width:none;padding:0;font-size:10pt}.new-page{break-before:page}@page{size:PAPER;margin:15mm;@bottom-right{content:counter(page) " / " counter(pages)}}}
+@media screen and (max-width:40rem){body{padding:.5rem;overflow-wrap:break-word}th,td{padding-inline:.3em}ol,ul{padding-inline-start:1.4em}}
+@media print{.scroll{overflow:visible}body{max-width:none;padding:0;font-size:10pt}.new-page{break-before:page}@page{size:PAPER;margin:15mm;@bottom-right{content:counter(page) " / " counter(pages)}}}
 `;
+
+/** On paper each sheet bears what the running head says, as far as the browser sets text in margins (CSS Paged Media Level 3, 5). */
+function pageHead(content: Content): string {
+  if (content.kind !== 'document' || content.head.length === 0 || countsPages(content.head)) return '';
+  return `@page{@top-left{content:${cssString(plainText(content.head))};font-size:8pt}}\n`;
+}
+
+/** CSS Syntax Level 3, 4.3.7: what ends a string or a style sheet is written as its number. */
+function cssString(text: string): string {
+  return `"${text.replace(/["\\<>\p{Cc}]/gu, (letter) => `\\${letter.codePointAt(0)?.toString(16)} `)}"`;
+}
+
+function countsPages(line: readonly Inline[]): boolean {
+  return line.some((item) => item.kind === 'page' || item.kind === 'pages');
+}
 
 /** A page without a heading of the first level takes its title for one. */
 function ownTitle(content: Content & { kind: 'document' }): string {
@@ -89,7 +111,7 @@ function ownTitle(content: Content & { kind: 'document' }): string {
 
 function running(name: 'header' | 'footer', line: readonly Inline[], page: Page): string {
   // A line that counts pages says nothing on a screen; on paper the browser counts them itself.
-  if (line.length === 0 || line.some((item) => item.kind === 'page' || item.kind === 'pages')) return '';
+  if (line.length === 0 || countsPages(line)) return '';
   return `<${name}><p>${inline(line, page)}</p></${name}>\n`;
 }
 
@@ -158,11 +180,22 @@ function onlyWords(item: readonly Block[], page: Page): string {
     : blocks(item, page);
 }
 
+/** A table of fewer columns than this has room on any screen, or breaks its words. */
+const fewestToScroll = 4;
+
 function tableHtml(table: Table, page: Page): string {
   const caption = table.caption.length === 0 ? '' : `<caption>${inline(table.caption, page)}</caption>`;
   const head = table.head.length === 0 ? '' : `<thead>${rowsHtml(table, table.head, 'col', page)}</thead>`;
   const isWide = table.columns.some(({ share }) => share > 0);
-  return `<table${classes([table.lines === 'none' ? '' : table.lines, table.size === 'normal' ? '' : table.size, isWide ? 'full' : ''])}>${caption}${columnsHtml(table, page)}${head}<tbody>${rowsHtml(table, table.body, 'row', page)}</tbody></table>`;
+  const drawn = `<table${classes([table.lines === 'none' ? '' : table.lines, table.size === 'normal' ? '' : table.size, isWide ? 'full' : ''])}>${caption}${columnsHtml(table, page)}${head}<tbody>${rowsHtml(table, table.body, 'row', page)}</tbody></table>`;
+  if (table.columns.length < fewestToScroll) return drawn;
+  // On a narrow screen a wide table is moved within its frame, by the keyboard too, and not the page with it.
+  const [first] = table.head;
+  const name = [table.caption, ...(first?.cells ?? []).map(({ text }) => text)]
+    .map(plainText)
+    .filter(Boolean);
+  const label = name.length === 0 ? '' : ` role="group" aria-label="${escapeMarkup(name.join(', '))}"`;
+  return `<div class="scroll" tabindex="0"${label}>${drawn}</div>`;
 }
 
 /** Columns to write in have no words that would give them a width: it is said for them. */

@@ -69,6 +69,50 @@ test.skipIf(browser === undefined)(
   },
 );
 
+/** By how many pixels the page is wider than a telephone of 390, and whether the style sheet holds under its own policy. */
+function onTelephone(page: string): { readonly over: number; readonly gridded: boolean } {
+  const folder = mkdtempSync(join(tmpdir(), 'readback-'));
+  try {
+    writeFileSync(join(folder, 'page.html'), page);
+    // A headless window is no narrower than 500 px; a frame is.
+    writeFileSync(
+      join(folder, 'phone.html'),
+      `<!DOCTYPE html><title>x</title><iframe id="f" src="page.html" style="width:390px;height:800px;border:0"></iframe>
+<script>onload = () => { const d = document.getElementById('f').contentDocument; document.title = 'MEASURED ' + (d.documentElement.scrollWidth - d.documentElement.clientWidth) + ' ' + d.defaultView.getComputedStyle(d.querySelector('table')).borderCollapse; };</script>`,
+    );
+    const dom = execFileSync(
+      browser ?? '',
+      [
+        '--headless',
+        '--no-sandbox',
+        '--disable-gpu',
+        '--allow-file-access-from-files',
+        `--user-data-dir=${join(folder, 'profile')}`,
+        '--virtual-time-budget=20000',
+        '--dump-dom',
+        `file://${join(folder, 'phone.html')}`,
+      ],
+      { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'], maxBuffer: 1e8 },
+    );
+    const said = /<title>MEASURED (\d+) (\w+)<\/title>/.exec(dom);
+    if (said === null) throw new Error(`The browser gave no measure: ${dom.slice(0, 300)}`);
+    return { over: Number(said[1]), gridded: said[2] === 'collapse' };
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+test.skipIf(browser === undefined)(
+  'on a narrow screen wide tables move in their frames, and the page stays as wide as the screen',
+  { timeout: 120_000 },
+  async () => {
+    const { files } = await documentSet(await subjectOf(demoPlan, true), press());
+    const page = new TextDecoder().decode(files.get('booklet.html'));
+    expect(onTelephone(page)).toEqual({ over: 0, gridded: true });
+    expect(onTelephone(page.replaceAll('.scroll{overflow-x:auto}', '')).gridded).toBe(false);
+  },
+);
+
 test.skipIf(browser === undefined)('axe does find a picture without words', { timeout: 120_000 }, () => {
   const page =
     '<!DOCTYPE html><html lang="en"><head><title>x</title></head><body><main><h1>x</h1><img src="data:,"></main></body></html>';
