@@ -57,7 +57,7 @@ test('the contents name the parts inside of sections too', () => {
 test('a roll-call script stands on one page and says on which the ladder of the missed is', () => {
   const scripts = numbers.flatMap((one) => [
     ...one.matchAll(
-      /^1\. Listen first\.[\s\S]*?start the ladder "(.+?)"\.\s\(page\s(\d+)\)[\s\S]*?clear\."/gm,
+      /^1\. Listen first\.[\s\S]*?start the ladder "(.+?)"\.\sSee\spage\s(\d+)[\s\S]*?clear\."/gm,
     ),
   ]);
   expect(scripts).toHaveLength(3);

@@ -57,7 +57,10 @@ export function chunksOf(inline: readonly Inline[], setting: Setting, strong: bo
   if (found === undefined) {
     found = {};
     notes.refers ||=
-      pageNumbers === undefined && inline.some((item) => item.kind === 'page-of' && item.flush !== true);
+      pageNumbers === undefined &&
+      inline.some(
+        (item, index) => item.kind === 'page-of' && item.flush !== true && index < inline.length - 1,
+      );
     // The width of a page number is known only when the pages are: such a text is cut anew for each attempt.
     if (!inline.some(({ kind }) => kind === 'page-of')) cuts.set(inline, found);
   }

@@ -191,6 +191,14 @@ it('the word before the number of a page stands on paper, before a number that i
     '<p>See (<page-of id="b" word="page"/>)</p><section id="b" new-page="yes"><p>B</p></section>',
   );
   expect(words(laid.pages[0])).toEqual(['See (page\u00a02)']);
+  const last = lay(
+    '<p>See <page-of id="b" word="page"/></p><section id="b" new-page="yes"><p>B</p></section>',
+  );
+  expect(
+    texts(last.pages[0])
+      .map(({ text }) => text)
+      .join(''),
+  ).toBe('See page\u00a02');
 });
 
 it('figures that a table has no room for are reported with the width they need', () => {
@@ -222,10 +230,10 @@ it('a long cell over several columns widens the one that takes what room is left
 
 it('the running foot counts the pages, and a reference names the page of its part', () => {
   const laid = lay(
-    `<running-foot>Page <page/> of <pages/></running-foot><p>see <page-of id="b"/></p><section id="b" new-page="yes"><p>here</p></section>`,
+    `<running-foot>Page <page/> of <pages/></running-foot><p>see <page-of id="b"/>!</p><section id="b" new-page="yes"><p>here</p></section>`,
   );
   expect(laid.pages.map((page) => words(page).at(-1))).toEqual(['Page 1 of 2', 'Page 2 of 2']);
-  expect(words(laid.pages[0]).slice(0, 2)).toEqual(['see 2', 'Page 1 of 2']);
+  expect(words(laid.pages[0]).slice(0, 2)).toEqual(['see 2!', 'Page 1 of 2']);
 });
 
 it('a reference to a part that is nowhere shows a dash', () => {
