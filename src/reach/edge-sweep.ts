@@ -2,15 +2,7 @@
  * The edge parameter v of the Bullington construction for the cells of a bundle of rays that are in sight, over the actual ground: eq (15) of
  * Recommendation ITU-R P.1812-8, without looking at most of the samples before them.
  */
-import {
-  blockBits,
-  type CellBatch,
-  type GroundAhead,
-  perSample,
-  sightOf,
-  slopeOf,
-  tiltOf,
-} from './ground-ahead.ts';
+import { blockBits, type CellBatch, type GroundAhead } from './ground-ahead.ts';
 import { type HorizonTerms, nearSamples, type RaySteps } from './horizon-sweep.ts';
 
 /**
@@ -22,10 +14,13 @@ import { type HorizonTerms, nearSamples, type RaySteps } from './horizon-sweep.t
 export function clearedEdges(
   { stationM, cellAntennaM, perKm2, wavelengthM }: HorizonTerms,
   { slope, firstKm, lead }: RaySteps,
-  { km, samples, blockSight }: GroundAhead,
+  { km, tiltM, slope: slopes, sight, blockSight }: GroundAhead,
   cells: CellBatch,
   v: Float64Array,
 ): void {
+  const near = nearSamples;
+  const bits = blockBits;
+  const perFirstKm = 1 / firstKm;
   for (let index = 0; index < cells.count; index++) {
     if (!Number.isNaN(v[index])) continue;
     const at = cells.at[index] ?? 0;
@@ -36,25 +31,24 @@ export function clearedEdges(
     const scale = (0.002 * d) / wavelengthM;
     const clear = (0.78 * 0.78) / scale;
     let least = clear;
-    const far = at > nearSamples ? at - nearSamples : 1;
+    const far = at > near ? at - near : 1;
     // From the cell backwards: the ground before a low antenna is what mostly counts.
     for (let sample = at - 1; sample >= far; sample--) {
-      const place = perSample * sample;
-      const across = (cellSlope - (samples[place + slopeOf] ?? 0)) / firstKm;
-      const below = line - (samples[place + sightOf] ?? 0) - (samples[place + tiltOf] ?? 0) * across;
+      const across = (cellSlope - (slopes[sample] ?? 0)) * perFirstKm;
+      const below = line - (sight[sample] ?? 0) - (tiltM[sample] ?? 0) * across;
       const x = km[sample] ?? 0;
       const taken = below * below * x;
       if (taken < least * (d - x)) least = taken / (d - x);
     }
-    for (let block = (far - 1) >> blockBits; block >= 0; block--) {
-      const first = block === 0 ? 1 : block << blockBits;
+    for (let block = (far - 1) >> bits; block >= 0; block--) {
+      const first = block === 0 ? 1 : block << bits;
       const gap = line - (blockSight[block] ?? 0);
       const nearKm = km[first] ?? 0;
       // Of the block next to the cell the highest may lie beyond the cell, and above the line.
       if (gap > 0 && gap * gap * nearKm >= least * (d - nearKm)) continue;
-      const end = Math.min((block + 1) << blockBits, far);
+      const end = Math.min((block + 1) << bits, far);
       for (let sample = first; sample < end; sample++) {
-        const below = line - (samples[perSample * sample + sightOf] ?? 0);
+        const below = line - (sight[sample] ?? 0);
         const x = km[sample] ?? 0;
         const taken = below * below * x;
         if (taken < least * (d - x)) least = taken / (d - x);

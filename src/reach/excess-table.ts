@@ -82,18 +82,23 @@ function valueAt(step: number, part: number): number {
   return single[0] ?? 0;
 }
 
-/** What is reckoned with, of each cell of a batch: its distance, km, and the antennas above the smooth surface, m, in turn; and the bits of both. */
-export interface ExcessBatch {
-  readonly km: Float32Array;
-  readonly kmWords: Int32Array;
-  readonly aboveM: Float32Array;
-  readonly aboveWords: Int32Array;
+/** Antennas above the smooth surface, of each cell of a batch, m: the station's and the cell's in turn; and the bits of both. */
+export interface AboveBatch {
+  readonly metres: Float32Array;
+  readonly words: Int32Array;
+  /** The numbers of all cells, and room for those of some. */
+  readonly all: Int32Array;
+  readonly others: Int32Array;
 }
 
-export function excessBatch(room: number): ExcessBatch {
-  const km = new Float32Array(room);
-  const aboveM = new Float32Array(2 * room);
-  return { km, aboveM, kmWords: new Int32Array(km.buffer), aboveWords: new Int32Array(aboveM.buffer) };
+export function aboveBatch(room: number): AboveBatch {
+  const metres = new Float32Array(2 * room);
+  return {
+    metres,
+    words: new Int32Array(metres.buffer),
+    all: Int32Array.from({ length: room }, (_, cell) => cell),
+    others: new Int32Array(room),
+  };
 }
 
 /** An antenna stands so near the ground, or the other, that it counts where the sample next to it is: no table has that. */
@@ -106,58 +111,116 @@ const nearShare = 4;
  */
 export function fillExcess(
   table: ExcessTable,
-  { count, at, km: cellsKm }: CellBatch,
-  { km, kmWords, aboveM, aboveWords }: ExcessBatch,
+  cells: CellBatch,
+  above: AboveBatch,
   samplesKm: Float64Array,
   excessDb: Float64Array,
 ): void {
-  const { firstDistance, distances, firstStation, stations, firstCell, cells, entries, boxes, stepKm } =
-    table;
+  const { all, others } = above;
+  let left = readTable(table, cells, above, all, cells.count, excessDb);
+  if (left === 0) return;
+  for (let other = 0; other < left; other++) {
+    const near = excessDb[others[other] ?? 0] ?? 0;
+    if (near >= 0 && table.boxes[near] === 0) tryBox(table, near);
+  }
+  left = readTable(table, cells, above, others, left, excessDb);
+  askEquations(table, cells, above, left, samplesKm, excessDb);
+}
+
+/**
+ * Fills what the table has of the first so many cells that are named, and lists the others: those in a bent box, and, with the number of the box instead of dB,
+ * those in one not looked at yet. A loop of nothing but reading, apart from all that fills the table: it runs over every cell.
+ *
+ * @returns how many others there are
+ */
+function readTable(
+  table: ExcessTable,
+  { km, kmWords }: CellBatch,
+  { metres, words, others }: AboveBatch,
+  named: Int32Array,
+  count: number,
+  excessDb: Float64Array,
+): number {
+  const { firstDistance, distances, firstStation, stations, firstCell, entries, boxes, stepKm } = table;
+  const columns = table.cells;
   const endKm = nearShare * stepKm;
-  const slice = stations * cells;
-  for (let index = 0; index < count; index++) km[index] = cellsKm[index] ?? 0;
-  for (let index = 0; index < count; index++) {
+  const slice = stations * columns;
+  const bits = shift;
+  const mask = restMask;
+  const perStep = perRest;
+  const none = nothing;
+  const even = straight;
+  let left = 0;
+  for (let name = 0; name < count; name++) {
+    const index = named[name] ?? 0;
     const d = km[index] ?? 0;
-    const h1 = aboveM[2 * index] ?? 0;
-    const h2 = aboveM[2 * index + 1] ?? 0;
+    const h1 = metres[2 * index] ?? 0;
+    const h2 = metres[2 * index + 1] ?? 0;
     const dWord = kmWords[index] ?? 0;
-    const stationWord = aboveWords[2 * index] ?? 0;
-    const cellWord = aboveWords[2 * index + 1] ?? 0;
-    const k = (dWord >> shift) - firstDistance;
-    const i = (stationWord >> shift) - firstStation;
-    const j = (cellWord >> shift) - firstCell;
-    const isInTable = k >= 0 && k < distances - 1 && i >= 0 && i < stations - 1 && j >= 0 && j < cells - 1;
-    let box = bent;
-    const near = (k * stations + i) * cells + j;
-    if (isInTable && endKm * h1 < d * h2 && endKm * h2 < d * h1) box = boxes[near] || tryBox(table, k, i, j);
-    if (box === nothing) excessDb[index] = 0;
-    else if (box === straight) {
+    const stationWord = words[2 * index] ?? 0;
+    const cellWord = words[2 * index + 1] ?? 0;
+    const k = (dWord >> bits) - firstDistance;
+    const i = (stationWord >> bits) - firstStation;
+    const j = (cellWord >> bits) - firstCell;
+    const isInTable = k >= 0 && k < distances - 1 && i >= 0 && i < stations - 1 && j >= 0 && j < columns - 1;
+    const near = (k * stations + i) * columns + j;
+    const box = isInTable && endKm * h1 < d * h2 && endKm * h2 < d * h1 ? (boxes[near] ?? 0) : bent;
+    if (box === none) excessDb[index] = 0;
+    else if (box === even) {
       const far = near + slice;
       const v000 = entries[near] ?? 0;
-      const v010 = entries[near + cells] ?? 0;
+      const v010 = entries[near + columns] ?? 0;
       const v100 = entries[far] ?? 0;
-      const v110 = entries[far + cells] ?? 0;
-      const partJ = (cellWord & restMask) * perRest;
+      const v110 = entries[far + columns] ?? 0;
+      const partJ = (cellWord & mask) * perStep;
       const v00 = v000 + partJ * ((entries[near + 1] ?? 0) - v000);
-      const v01 = v010 + partJ * ((entries[near + cells + 1] ?? 0) - v010);
+      const v01 = v010 + partJ * ((entries[near + columns + 1] ?? 0) - v010);
       const v10 = v100 + partJ * ((entries[far + 1] ?? 0) - v100);
-      const v11 = v110 + partJ * ((entries[far + cells + 1] ?? 0) - v110);
-      const partI = (stationWord & restMask) * perRest;
+      const v11 = v110 + partJ * ((entries[far + columns + 1] ?? 0) - v110);
+      const partI = (stationWord & mask) * perStep;
       const v0 = v00 + partI * (v01 - v00);
       const v1 = v10 + partI * (v11 - v10);
-      const more = v0 + (dWord & restMask) * perRest * (v1 - v0);
+      const more = v0 + (dWord & mask) * perStep * (v1 - v0);
       excessDb[index] = Math.max(more, 0);
     } else {
-      const samples = (at[index] ?? 0) - 1;
-      const [firstKm, lastKm] = [samplesKm[1] ?? 0, samplesKm[samples] ?? 0];
-      excessDb[index] = Math.max(0, smoothExcessDb(table.earth, d, h1, h2, { firstKm, lastKm, samples }));
+      excessDb[index] = box === 0 ? near : -1;
+      others[left++] = index;
     }
+  }
+  return left;
+}
+
+/** Fills what the table does not have. */
+function askEquations(
+  table: ExcessTable,
+  { at, km }: CellBatch,
+  { metres, others }: AboveBatch,
+  left: number,
+  samplesKm: Float64Array,
+  excessDb: Float64Array,
+): void {
+  const firstKm = samplesKm[1] ?? 0;
+  for (let other = 0; other < left; other++) {
+    const index = others[other] ?? 0;
+    const samples = (at[index] ?? 0) - 1;
+    const more = smoothExcessDb(
+      table.earth,
+      km[index] ?? 0,
+      metres[2 * index] ?? 0,
+      metres[2 * index + 1] ?? 0,
+      { firstKm, lastKm: samplesKm[samples] ?? 0, samples },
+    );
+    excessDb[index] = Math.max(more, 0);
   }
 }
 
 /** Works out the corners of a box, and says what it is good for. */
-function tryBox(table: ExcessTable, k: number, i: number, j: number): number {
+function tryBox(table: ExcessTable, near: number): void {
   const { stations, cells, boxes } = table;
+  const j = near % cells;
+  const pair = (near - j) / cells;
+  const i = pair % stations;
+  const k = (pair - i) / stations;
   let sum = 0;
   let most = Number.NEGATIVE_INFINITY;
   for (let corner = 0; corner < 8; corner++) {
@@ -169,8 +232,7 @@ function tryBox(table: ExcessTable, k: number, i: number, j: number): number {
   // The curve falls with either height and bends little between, so that nowhere in the box it is above a corner by more than that.
   const isNothing = most <= 0 && middle <= 0;
   const box = isNothing ? nothing : Math.abs(middle - sum / 8) <= straightDb ? straight : bent;
-  boxes[(k * stations + i) * cells + j] = box;
-  return box;
+  boxes[near] = box;
 }
 
 function entryAt(table: ExcessTable, k: number, i: number, j: number): number {

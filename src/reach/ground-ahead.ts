@@ -5,18 +5,23 @@
  */
 import type { ElevationGrid } from './grid.ts';
 import type { Bundle } from './ray-bundles.ts';
-import { type RayFrame, rayOf } from './rays.ts';
+import type { Ray, RayFrame } from './rays.ts';
 
 export type SweptGrid = Pick<ElevationGrid, 'columns' | 'rows' | 'heightsM'>;
 
 export interface GroundAhead {
   /** Distance from the station, km. */
   readonly km: Float64Array;
-  /** Four figures a sample, side by side since they are wanted together: {@link groundOf}, {@link tiltOf}, {@link sightOf}, {@link slopeOf}. */
-  readonly samples: Float64Array;
-  /** The sample up to here that the station sees steepest over the curved earth, and over a flat one. */
+  /** Ground, m. */
+  readonly groundM: Float64Array;
+  /** How much higher the ground lies a cell aside, m: the slope across the ray of the two grid samples between which it passes. */
+  readonly tiltM: Float64Array;
+  /** Slope of the ray on which the sample lies, cells aside for each step. */
+  readonly slope: Float64Array;
+  /** Slope at which the station sees the sample over the curved earth, m/km. */
+  readonly sight: Float64Array;
+  /** The sample up to here that the station sees steepest. */
   readonly steepestAt: Int32Array;
-  readonly steepestFlatAt: Int32Array;
   /** Steepest sight of each sixteen samples. */
   readonly blockSight: Float64Array;
   /** Sums of the smooth-surface fit: eqs (85) and (86) of Recommendation ITU-R P.1812-8. */
@@ -24,147 +29,177 @@ export interface GroundAhead {
   readonly moment: Float64Array;
 }
 
-/** Ground, m. */
-export const groundOf = 0;
-/** How much higher the ground lies a cell aside, m: the slope across the ray of the two grid samples between which it passes. */
-export const tiltOf = 1;
-/** Slope at which the station sees the sample over the curved earth, m/km. */
-export const sightOf = 2;
-/** Slope of the ray on which the sample lies, cells aside for each step. */
-export const slopeOf = 3;
-export const perSample = 4;
-
 export const blockBits = 4;
 
 /** @param room the most samples of any ray, and one for the station */
 export function groundAhead(room: number): GroundAhead {
-  const samples = new Float64Array(perSample * room);
+  const perSample = () => new Float64Array(room);
+  const sight = perSample();
   // Nothing is seen before the first sample.
-  samples[sightOf] = Number.NEGATIVE_INFINITY;
+  sight[0] = Number.NEGATIVE_INFINITY;
   return {
-    km: new Float64Array(room),
-    samples,
+    km: perSample(),
+    groundM: perSample(),
+    tiltM: perSample(),
+    slope: perSample(),
+    sight,
     steepestAt: new Int32Array(room),
-    steepestFlatAt: new Int32Array(room),
     blockSight: new Float64Array((room >> blockBits) + 2),
-    sum: new Float64Array(room),
-    moment: new Float64Array(room),
+    sum: perSample(),
+    moment: perSample(),
   };
 }
 
 /** The cells of one bundle, each behind the samples before `at`. */
 export interface CellBatch {
   count: number;
-  /** Number in the grid, the sample it stands beside, how many cells aside of it, its own distance, km, and ground, m. */
+  /** Number in the grid, the sample it stands beside, how many cells aside of it, and its ground, m. */
   readonly cell: Int32Array;
   readonly at: Int32Array;
   readonly aside: Float64Array;
-  readonly km: Float64Array;
   readonly groundM: Float64Array;
+  /** Its own distance, km, and the bits of that (IEEE 754 single precision). */
+  readonly km: Float32Array;
+  readonly kmWords: Int32Array;
 }
 
 export function cellBatch(room: number): CellBatch {
+  const km = new Float32Array(room);
   return {
     count: 0,
     cell: new Int32Array(room),
     at: new Int32Array(room),
     aside: new Float64Array(room),
-    km: new Float64Array(room),
     groundM: new Float64Array(room),
+    km,
+    kmWords: new Int32Array(km.buffer),
   };
 }
 
 /** Lower than any ground: voids of either kind of grid. */
 export const lowestGroundM = -1000;
 
+/** What the sights and sums of a ray begin from: ground under the station and its antenna, m above sea level, and the fall of the earth, m per km². */
+export interface StationTerms {
+  readonly stationGroundM: number;
+  readonly stationM: number;
+  readonly perKm2: number;
+}
+
 /**
- * Fills distance and ground of the samples under the middle of a bundle.
+ * Fills the samples under the middle of a bundle, and all that runs on from one to the next.
  *
  * @returns the sample after the last; that of `toStep` unless a void, the edge of the grid or the range comes before
  */
 export function crossGround(
   grid: SweptGrid,
   frame: RayFrame,
+  { stationGroundM, stationM, perKm2 }: StationTerms,
   { quadrant, fromStep, toStep, lowSlope, highSlope }: Bundle,
-  { km, samples }: GroundAhead,
+  { slope, bend, firstKm, secondKm }: Ray,
+  { km, groundM, tiltM, slope: slopes, sight, steepestAt, blockSight, sum, moment }: GroundAhead,
 ): number {
-  const { isAlongColumns, sign, lead } = quadrant;
-  const { columns, heightsM } = grid;
-  const station = isAlongColumns ? frame.row : frame.column;
-  const last = (isAlongColumns ? grid.rows : columns) - 1;
-  const majorStride = isAlongColumns ? sign : sign * columns;
-  const minorStride = isAlongColumns ? columns : 1;
+  const { lead, station, last, majorStride, minorStride, firstNumber } = quadrant;
+  const { heightsM } = grid;
   const rangeKm = frame.rangeM / 1000;
-  const { slope, bend, firstKm, secondKm } = rayOf(frame, quadrant, (lowSlope + highSlope) / 2);
   const halfSlope = (highSlope - lowSlope) / 2;
-  let base = (quadrant.majorStart + sign * fromStep) * (isAlongColumns ? 1 : columns);
+  const lowestM = lowestGroundM;
+  const bits = blockBits;
+  const withinBlock = (1 << bits) - 1;
+  let mostAt = steepestAt[fromStep] ?? 0;
+  let most = sight[mostAt] ?? 0;
+  let inBlock = Number.NEGATIVE_INFINITY;
+  // Of a block begun before the parting, what the other side has added is left out again.
+  for (let index = ((fromStep + 1) >> bits) << bits; index <= fromStep; index++) {
+    const seen = sight[index] ?? 0;
+    if (seen > inBlock) inBlock = seen;
+  }
+  let area = sum[fromStep] ?? 0;
+  let torque = moment[fromStep] ?? 0;
+  let x = km[fromStep] ?? 0;
+  let h = fromStep === 0 ? stationGroundM : (groundM[fromStep] ?? 0);
+  let base = firstNumber + fromStep * majorStride;
   let step = fromStep;
   for (; step < toStep; step++, base += majorStride) {
     const t = lead + step;
     const d = (firstKm + secondKm * t) * t;
-    let minor = station + (slope + bend * t) * t;
-    if (minor < 0 || minor > last) {
-      // A bundle is followed as long as any of it is in the grid; its edges bend a little otherwise than its middle.
-      const beside = halfSlope * t + 0.01;
-      if (minor + beside < 0 || minor - beside > last) break;
-      minor = minor < 0 ? 0 : last;
-    }
+    const across = station + (slope + bend * t) * t;
+    // A bundle is followed as long as any of it is in the grid; its edges bend a little otherwise than its middle.
+    const beside = halfSlope * t + 0.01;
+    if (across < -beside || across - beside > last) break;
+    const minor = Math.min(last, Math.max(0, across));
     const before = minor | 0;
     const part = minor - before;
-    const sample = base + before * minorStride;
-    const h0 = heightsM[sample] ?? 0;
+    const place = base + before * minorStride;
+    const h0 = heightsM[place] ?? 0;
     // A ray along the last row or column leans on nothing beyond.
-    const h1 = before === last ? h0 : (heightsM[sample + minorStride] ?? 0);
+    const h1 = before === last ? h0 : (heightsM[place + minorStride] ?? 0);
     // What lies behind a void is unknown.
-    if (!(h0 > lowestGroundM && (h1 > lowestGroundM || part === 0)) || d > rangeKm) break;
-    const tilt = h1 > lowestGroundM ? h1 - h0 : 0;
-    km[step + 1] = d;
-    const place = perSample * (step + 1);
-    samples[place + groundOf] = h0 + part * tilt;
-    samples[place + tiltOf] = tilt;
-    samples[place + slopeOf] = slope;
+    if (!(h0 > lowestM && (h1 > lowestM || part === 0)) || d > rangeKm) break;
+    const tilt = h1 > lowestM ? h1 - h0 : 0;
+    const ground = h0 + part * tilt;
+    const index = step + 1;
+    km[index] = d;
+    groundM[index] = ground;
+    tiltM[index] = tilt;
+    slopes[index] = slope;
+    const seen = (ground - stationM) / d - perKm2 * d;
+    if (seen > most) {
+      most = seen;
+      mostAt = index;
+    }
+    sight[index] = seen;
+    steepestAt[index] = mostAt;
+    if ((index & withinBlock) === 0 || seen > inBlock) inBlock = seen;
+    blockSight[index >> bits] = inBlock;
+    area += (d - x) * (ground + h);
+    torque += (d - x) * (ground * (2 * d + x) + h * (d + 2 * x));
+    sum[index] = area;
+    moment[index] = torque;
+    x = d;
+    h = ground;
   }
   return step + 1;
+}
+
+/** The middle of a bundle and its two edges. */
+export interface BundleRays {
+  readonly low: Ray;
+  readonly middle: Ray;
+  readonly high: Ray;
 }
 
 /** Finds the cells that lie in a bundle beside its samples up to, not including, `to`. Neighbouring bundles reckon their common edge alike, so that no cell is left out. */
 export function cellsOf(
   grid: SweptGrid,
-  frame: RayFrame,
-  bundle: Bundle,
+  { quadrant, fromStep }: Bundle,
+  { low, middle, high }: BundleRays,
   to: number,
   cells: CellBatch,
 ): void {
-  const { quadrant, fromStep } = bundle;
-  const { isAlongColumns, sign, lead } = quadrant;
-  const { columns, heightsM } = grid;
-  const station = isAlongColumns ? frame.row : frame.column;
-  const last = (isAlongColumns ? grid.rows : columns) - 1;
-  const majorStride = isAlongColumns ? sign : sign * columns;
-  const minorStride = isAlongColumns ? columns : 1;
-  const lowEdge = rayOf(frame, quadrant, bundle.lowSlope);
-  const highEdge = rayOf(frame, quadrant, bundle.highSlope);
-  const middle = rayOf(frame, quadrant, (bundle.lowSlope + bundle.highSlope) / 2);
-  const { slope: lowSlope, bend: lowBend } = lowEdge;
-  const { slope: highSlope, bend: highBend } = highEdge;
+  const { isAlongColumns, lead, station, last, majorStride, minorStride, firstNumber } = quadrant;
+  const { heightsM } = grid;
+  const { slope: lowSlope, bend: lowBend } = low;
+  const { slope: highSlope, bend: highBend } = high;
   const { slope, bend, firstKm, secondKm, asideKm, alongKm } = middle;
   const { cell: numbers, at, aside: asides, km, groundM } = cells;
+  const lowestM = lowestGroundM;
   // A cell on a diagonal goes to the quarters of the columns.
   const diagonal = isAlongColumns ? 1e-9 : -1e-9;
   let count = 0;
-  let base = (quadrant.majorStart + sign * fromStep) * (isAlongColumns ? 1 : columns);
+  let base = firstNumber + fromStep * majorStride;
   for (let step = fromStep; step < to - 1; step++, base += majorStride) {
     const t = lead + step;
-    const low = station + (lowSlope + lowBend * t) * t;
-    const high = station + (highSlope + highBend * t) * t;
-    let cell = low | 0;
-    if (cell < low) cell++;
-    for (; cell < high; cell++) {
+    const from = station + (lowSlope + lowBend * t) * t;
+    const end = station + (highSlope + highBend * t) * t;
+    let cell = from | 0;
+    if (cell < from) cell++;
+    for (; cell < end; cell++) {
       const across = cell - station;
       if (cell < 0 || cell > last || Math.abs(across) > t + diagonal) continue;
       const number = base + cell * minorStride;
       const h = heightsM[number] ?? 0;
-      if (!(h > lowestGroundM)) continue;
+      if (!(h > lowestM)) continue;
       numbers[count] = number;
       at[count] = step + 1;
       const d = (firstKm + secondKm * t) * t;
@@ -176,62 +211,4 @@ export function cellsOf(
     }
   }
   cells.count = count;
-}
-
-/** Fills the sights of samples `from` up to, not including, `to`. */
-export function seeGround(
-  { km, samples, steepestAt, steepestFlatAt, blockSight }: GroundAhead,
-  stationM: number,
-  perKm2: number,
-  from: number,
-  to: number,
-): void {
-  let mostAt = steepestAt[from - 1] ?? 0;
-  let flatAt = steepestFlatAt[from - 1] ?? 0;
-  let most = samples[perSample * mostAt + sightOf] ?? 0;
-  let mostFlat = (samples[perSample * flatAt + sightOf] ?? 0) + perKm2 * (km[flatAt] ?? 0);
-  let inBlock = Number.NEGATIVE_INFINITY;
-  // Of a block begun before the parting, what the other side has added is left out again.
-  for (let index = Math.max(1, (from >> blockBits) << blockBits); index < from; index++)
-    inBlock = Math.max(inBlock, samples[perSample * index + sightOf] ?? 0);
-  for (let index = from; index < to; index++) {
-    const d = km[index] ?? 0;
-    const place = perSample * index;
-    const flat = ((samples[place + groundOf] ?? 0) - stationM) / d;
-    const seen = flat - perKm2 * d;
-    if (seen > most) {
-      most = seen;
-      mostAt = index;
-    }
-    if (flat > mostFlat) {
-      mostFlat = flat;
-      flatAt = index;
-    }
-    samples[place + sightOf] = seen;
-    steepestAt[index] = mostAt;
-    steepestFlatAt[index] = flatAt;
-    if ((index & ((1 << blockBits) - 1)) === 0 || seen > inBlock) inBlock = seen;
-    blockSight[index >> blockBits] = inBlock;
-  }
-}
-
-/** Fills the sums of samples `from` up to, not including, `to`. */
-export function sumGround(
-  { km, samples, sum, moment }: GroundAhead,
-  stationGroundM: number,
-  from: number,
-  to: number,
-): void {
-  let [area, torque, x] = [sum[from - 1] ?? 0, moment[from - 1] ?? 0, km[from - 1] ?? 0];
-  let h = from === 1 ? stationGroundM : (samples[perSample * (from - 1) + groundOf] ?? 0);
-  for (let index = from; index < to; index++) {
-    const d = km[index] ?? 0;
-    const ground = samples[perSample * index + groundOf] ?? 0;
-    area += (d - x) * (ground + h);
-    torque += (d - x) * (ground * (2 * d + x) + h * (d + 2 * x));
-    sum[index] = area;
-    moment[index] = torque;
-    x = d;
-    h = ground;
-  }
 }

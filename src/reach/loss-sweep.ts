@@ -14,7 +14,7 @@ import { bullingtonOfEdgeDb } from './bullington-table.ts';
 import { decibels20 } from './decibel-table.ts';
 import { diffractionLoss } from './diffraction.ts';
 import { clearedEdges } from './edge-sweep.ts';
-import { type ExcessBatch, type ExcessTable, excessBatch, excessTable, fillExcess } from './excess-table.ts';
+import { type AboveBatch, aboveBatch, type ExcessTable, excessTable, fillExcess } from './excess-table.ts';
 import { freeSpaceLossDb, wavelengthM } from './free-space.ts';
 import {
   type CellBatch,
@@ -24,15 +24,13 @@ import {
   type GroundAhead,
   groundAhead,
   type SweptGrid,
-  seeGround,
-  sumGround,
 } from './ground-ahead.ts';
-import { fillHorizons, type Hulls, type RaySteps } from './horizon-sweep.ts';
+import { fillHorizons } from './horizon-sweep.ts';
 import { type Bundle, levelCount, visitBundles } from './ray-bundles.ts';
-import { type RayFrame, rayOf } from './rays.ts';
+import { type Ray, type RayFrame, rayOf } from './rays.ts';
 import { smoothEarth } from './smooth-terms.ts';
 import type { Polarization } from './spherical-earth.ts';
-import { copyHull, upperHull } from './upper-hull.ts';
+import { copyHull, type UpperHull, upperHull } from './upper-hull.ts';
 import { addWoodland, hasWoodland } from './woodland-sweep.ts';
 
 export interface SweepSettings {
@@ -85,13 +83,12 @@ interface Sweep {
   readonly cells: CellBatch;
   /** Of each cell of a bundle. */
   readonly v: Float64Array;
-  readonly batch: ExcessBatch;
-  readonly aboveM: Float32Array;
+  readonly above: AboveBatch;
   readonly excessDb: Float64Array;
   readonly leaving: Float64Array;
   readonly arriving: Float64Array;
-  /** One pair for each level of bundles. */
-  readonly hulls: readonly Hulls[];
+  /** One for each level of bundles. */
+  readonly hulls: readonly UpperHull[];
 }
 
 function newSweep(grid: SweptGrid, frame: RayFrame, settings: SweepSettings, lossDb: Float32Array): Sweep {
@@ -99,7 +96,6 @@ function newSweep(grid: SweptGrid, frame: RayFrame, settings: SweepSettings, los
   const lambda = wavelengthM(settings.frequencyHz);
   // Where a bundle is widest it may hold two cells at a step.
   const cellRoom = 2 * room;
-  const batch = excessBatch(cellRoom);
   const perCell = () => new Float64Array(cellRoom);
   return {
     grid,
@@ -123,37 +119,36 @@ function newSweep(grid: SweptGrid, frame: RayFrame, settings: SweepSettings, los
     ahead: groundAhead(room),
     cells: cellBatch(cellRoom),
     v: perCell(),
-    batch,
-    aboveM: batch.aboveM,
+    above: aboveBatch(cellRoom),
     excessDb: perCell(),
     leaving: perCell(),
     arriving: perCell(),
-    hulls: Array.from({ length: levelCount(frame) + 1 }, () => ({
-      curved: upperHull(room),
-      flat: upperHull(room),
-    })),
+    hulls: Array.from({ length: levelCount(frame) + 1 }, () => upperHull(room)),
   };
 }
 
 /** @returns whether the ground goes on beyond */
 function walk(sweep: Sweep, bundle: Bundle): boolean {
-  const { grid, frame, ahead, cells, stationM, perKm2 } = sweep;
+  const { grid, frame, ahead, cells } = sweep;
+  const { quadrant, lowSlope, highSlope } = bundle;
+  const middle = rayOf(frame, quadrant, (lowSlope + highSlope) / 2);
   const from = bundle.fromStep + 1;
-  const to = crossGround(grid, frame, bundle, ahead);
-  seeGround(ahead, stationM, perKm2, from, to);
-  sumGround(ahead, frame.groundM, from, to);
-  if (bundle.isOwn) cellsOf(grid, frame, bundle, to, cells);
-  else cells.count = 0;
-  setLosses(sweep, bundle, from, to);
+  const to = crossGround(grid, frame, sweep, bundle, middle, ahead);
+  if (bundle.isOwn) {
+    const low = rayOf(frame, quadrant, lowSlope);
+    const high = rayOf(frame, quadrant, highSlope);
+    cellsOf(grid, bundle, { low, middle, high }, to, cells);
+  } else cells.count = 0;
+  setLosses(sweep, bundle, middle, from, to);
   return to === bundle.toStep + 1;
 }
 
-function setLosses(sweep: Sweep, bundle: Bundle, from: number, to: number): void {
-  const { ahead, cells, v, batch, excessDb, freeSpaceAtKmDb, lossDb } = sweep;
-  const steps = raySteps(sweep.frame, bundle);
+function setLosses(sweep: Sweep, bundle: Bundle, { slope, firstKm }: Ray, from: number, to: number): void {
+  const { ahead, cells, v, above, excessDb, freeSpaceAtKmDb, lossDb } = sweep;
+  const steps = { slope, firstKm, lead: bundle.quadrant.lead };
   fillHorizons(sweep, steps, ahead, cells, grown(sweep.hulls, bundle.level, from), sweep, from, to);
   clearedEdges(sweep, steps, ahead, cells, v);
-  fillExcess(sweep.excess, cells, batch, ahead.km, excessDb);
+  fillExcess(sweep.excess, cells, above, ahead.km, excessDb);
   for (let index = 0; index < cells.count; index++) {
     const d = cells.km[index] ?? 0;
     const edge = freeSpaceAtKmDb + decibels20(d) + bullingtonOfEdgeDb(v[index] ?? 0, d);
@@ -163,22 +158,12 @@ function setLosses(sweep: Sweep, bundle: Bundle, from: number, to: number): void
   if (hasWoodland(sweep.settings)) addWoodland(sweep.settings, cells, sweep.leaving, sweep.arriving, lossDb);
 }
 
-function raySteps(frame: RayFrame, { quadrant, lowSlope, highSlope }: Bundle): RaySteps {
-  const { slope, firstKm } = rayOf(frame, quadrant, (lowSlope + highSlope) / 2);
-  return { slope, firstKm, lead: quadrant.lead };
-}
-
-/** The hulls of a level, as they were left where the bundle parted from its twin. */
-function grown(hulls: readonly Hulls[], level: number, from: number): Hulls {
+/** The hull of a level, as it was left where the bundle parted from its twin. */
+function grown(hulls: readonly UpperHull[], level: number, from: number): UpperHull {
   const [own, parent] = [hulls[level], hulls[level + 1]];
-  if (!own || !parent) throw new Error(`no hulls for level ${level}`);
-  if (from === 1) {
-    own.curved.size = 0;
-    own.flat.size = 0;
-  } else {
-    copyHull(own.curved, parent.curved);
-    copyHull(own.flat, parent.flat);
-  }
+  if (!own || !parent) throw new Error(`no hull for level ${level}`);
+  if (from === 1) own.size = 0;
+  else copyHull(own, parent);
   return own;
 }
 

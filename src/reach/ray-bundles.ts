@@ -61,8 +61,10 @@ export function visitBundles(
         isOwn,
       });
       if (!goesOn || level === 0 || toStep >= steps) return;
-      descend(level - 1, 2 * index, toStep);
-      descend(level - 1, 2 * index + 1, toStep);
+      // From the axis outwards: a share begins where its bundles are full of cells, and the code that runs over them is compiled for such.
+      const nearer = index < 0 ? 1 : 0;
+      descend(level - 1, 2 * index + nearer, toStep);
+      descend(level - 1, 2 * index + 1 - nearer, toStep);
     };
     const top = levelsOf(quadrant);
     descend(top, -1, 0);

@@ -42,6 +42,14 @@ export interface Quadrant {
   readonly majorStart: number;
   readonly lead: number;
   readonly steps: number;
+  /** Of the minor axis: where the station stands, and the last row or column. */
+  readonly station: number;
+  readonly last: number;
+  /** From one sample of the grid to the next, in the order of the grid, along either axis; signs are those of the steps. */
+  readonly majorStride: number;
+  readonly minorStride: number;
+  /** Number of the sample on which step 0 stands, at 0 of the minor axis. */
+  readonly firstNumber: number;
 }
 
 /** One direction: its minor coordinate at t cells from the station is `minor + (slope + bend t) t`, its distance `(firstKm + secondKm t) t`. */
@@ -103,12 +111,12 @@ export function rayFrame(
   const quadrants = ([0, 1, 2, 3] as const).map((quarter): Quadrant => {
     const isAlongColumns = quarter < 2;
     const sign = quarter % 2 === 0 ? 1 : -1;
-    const station = isAlongColumns ? column : row;
+    const from = isAlongColumns ? column : row;
     const count = isAlongColumns ? columns : rows;
-    const extent = Math.max(1, Math.ceil(sign > 0 ? count - 1 - station : station));
+    const extent = Math.max(1, Math.ceil(sign > 0 ? count - 1 - from : from));
     const half = Math.ceil(extent * raysPerCell);
     // The first sample is at least half a cell away: nearer ones would read as cliffs before a low antenna.
-    const majorStart = sign > 0 ? Math.ceil(station + 0.5) : Math.floor(station - 0.5);
+    const majorStart = sign > 0 ? Math.ceil(from + 0.5) : Math.floor(from - 0.5);
     const inGrid = sign > 0 ? count - majorStart : majorStart + 1;
     const inRange = Math.ceil(rangeM / (isAlongColumns ? eastM : northM));
     const rays = 2 * (half + slack(half));
@@ -120,8 +128,13 @@ export function rayFrame(
       isAlongColumns,
       sign,
       majorStart,
-      lead: Math.abs(majorStart - station),
+      lead: Math.abs(majorStart - from),
       steps: Math.max(0, Math.min(inGrid, inRange)),
+      station: isAlongColumns ? row : column,
+      last: (isAlongColumns ? rows : columns) - 1,
+      majorStride: isAlongColumns ? sign : sign * columns,
+      minorStride: isAlongColumns ? columns : 1,
+      firstNumber: majorStart * (isAlongColumns ? 1 : columns),
     } as const;
     firstRay += rays;
     return quadrant;

@@ -1,17 +1,25 @@
 /**
  * The upper convex hull of a row of points that come in from left to right: the only points of the ground that can be somebody's horizon. Kept in
- * preallocated arrays, since a raster has thousands of rays.
+ * preallocated arrays, since a raster has thousands of rays; and what a call is about is left in {@link UpperHull.asked}, since a floating number
+ * that goes from function to function may be put on the heap each time.
  */
 export interface UpperHull {
   /** x and y in turn. */
   readonly points: Float64Array;
   /** What whoever added a point calls it. */
   readonly names: Int32Array;
+  /** Two numbers: what the next call is about. */
+  readonly asked: Float64Array;
   size: number;
 }
 
 export function upperHull(capacity: number): UpperHull {
-  return { points: new Float64Array(2 * capacity), names: new Int32Array(capacity), size: 0 };
+  return {
+    points: new Float64Array(2 * capacity),
+    names: new Int32Array(capacity),
+    asked: new Float64Array(2),
+    size: 0,
+  };
 }
 
 /** Empties a hull and takes over the points of another. */
@@ -24,9 +32,11 @@ export function copyHull(to: UpperHull, from: UpperHull): void {
   to.size = from.size;
 }
 
-/** Adds a point right of all others, and drops those it hides under a straight line. */
-export function addToHull(hull: UpperHull, px: number, py: number, name: number): void {
-  const { points, names, size } = hull;
+/** Adds the point (x, y) that is asked, right of all others, and drops those it hides under a straight line. */
+export function addToHull(hull: UpperHull, name: number): void {
+  const { points, names, asked, size } = hull;
+  const px = asked[0] ?? 0;
+  const py = asked[1] ?? 0;
   let place = 2 * size;
   if (size > 1) {
     let x1 = points[place - 2] ?? 0;
@@ -47,15 +57,12 @@ export function addToHull(hull: UpperHull, px: number, py: number, name: number)
 }
 
 /**
- * The point of the hull seen highest, looking back from a place right of it: greatest `(y - fromY) / (fromX - x)`. Along a convex hull that slope rises to
- * the tangent and falls beyond it, so that the search may begin at any point, best at the one found for the place before.
+ * The point of the hull seen highest, looking back from the place (x, y) that is asked, right of it: greatest `(point y - y) / (x - point x)`. Along a
+ * convex hull that slope rises to the tangent and falls beyond it, so that the search may begin at any point, best at the one found for the place before.
  */
-export function highestSeenBack(
-  { points, size }: UpperHull,
-  fromX: number,
-  fromY: number,
-  begin: number,
-): number {
+export function highestSeenBack({ points, asked, size }: UpperHull, begin: number): number {
+  const fromX = asked[0] ?? 0;
+  const fromY = asked[1] ?? 0;
   const last = 2 * (size - 1);
   let place = begin < size ? 2 * begin : last;
   let rise = (points[place + 1] ?? 0) - fromY;
@@ -79,19 +86,30 @@ export function highestSeenBack(
   return place >> 1;
 }
 
-/** The point of the hull farthest above lines of a slope; the search may begin at any point. */
-export function farthestAbove({ points, size }: UpperHull, slope: number, begin: number): number {
+/**
+ * The point of the hull farthest above lines of a slope, after each point is raised by so much for the square of its x: what is asked is the slope, and
+ * that. The search may begin at any point.
+ *
+ * The raising undoes a fall that made the hull rounder than the ground: every point that stands farthest above a line stands on the
+ * rounder hull as well. Between neighbours on it the search may stop at one that is as good but for the bulge between them.
+ */
+export function farthestAbove({ points, asked, size }: UpperHull, begin: number): number {
+  const slope = asked[0] ?? 0;
+  const raised = asked[1] ?? 0;
   const last = 2 * (size - 1);
   let place = begin < size ? 2 * begin : last;
-  let best = (points[place + 1] ?? 0) - slope * (points[place] ?? 0);
+  let x = points[place] ?? 0;
+  let best = (points[place + 1] ?? 0) + (raised * x - slope) * x;
   while (place < last) {
-    const above = (points[place + 3] ?? 0) - slope * (points[place + 2] ?? 0);
+    x = points[place + 2] ?? 0;
+    const above = (points[place + 3] ?? 0) + (raised * x - slope) * x;
     if (above <= best) break;
     best = above;
     place += 2;
   }
   while (place > 0) {
-    const above = (points[place - 1] ?? 0) - slope * (points[place - 2] ?? 0);
+    x = points[place - 2] ?? 0;
+    const above = (points[place - 1] ?? 0) + (raised * x - slope) * x;
     if (above <= best) break;
     best = above;
     place -= 2;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { diffractionLoss } from '../../src/reach/diffraction.ts';
-import { excessBatch, excessTable, fillExcess } from '../../src/reach/excess-table.ts';
+import { aboveBatch, excessTable, fillExcess } from '../../src/reach/excess-table.ts';
 import { wavelengthM } from '../../src/reach/free-space.ts';
 import { cellBatch } from '../../src/reach/ground-ahead.ts';
 import { smoothEarth } from '../../src/reach/smooth-terms.ts';
@@ -11,7 +11,7 @@ describe('the table of what the smooth earth adds', () => {
     (frequencyHz) => {
       const stepKm = 0.05;
       const count = 3000;
-      const batch = excessBatch(count);
+      const above = aboveBatch(count);
       const cells = cellBatch(count);
       cells.count = count;
       const samplesKm = Float64Array.from({ length: 2002 }, (_, sample) => sample * stepKm);
@@ -25,19 +25,19 @@ describe('the table of what the smooth earth adds', () => {
         const steps = Math.floor(10 * 200 ** random());
         cells.at[index] = steps;
         cells.km[index] = steps * stepKm;
-        batch.aboveM[2 * index] = 3 * 150 ** random();
-        batch.aboveM[2 * index + 1] = 1.5 * 300 ** random();
+        above.metres[2 * index] = 3 * 150 ** random();
+        above.metres[2 * index + 1] = 1.5 * 300 ** random();
       }
       const found = new Float64Array(count);
       const earth = smoothEarth(frequencyHz, wavelengthM(frequencyHz), 'vertical', 8500);
-      fillExcess(excessTable(earth, 3, 1.5, 0.01, 101, stepKm), cells, batch, samplesKm, found);
+      fillExcess(excessTable(earth, 3, 1.5, 0.01, 101, stepKm), cells, above, samplesKm, found);
       const offDb = Array.from(found, (excess, index) => {
         const steps = cells.at[index] ?? 0;
         const { sphericalDb, smoothBullingtonDb } = diffractionLoss({
           distancesKm: samplesKm.subarray(0, steps + 1),
           heightsM: new Float64Array(steps + 1),
-          startAntennaM: batch.aboveM[2 * index] ?? 0,
-          endAntennaM: batch.aboveM[2 * index + 1] ?? 0,
+          startAntennaM: above.metres[2 * index] ?? 0,
+          endAntennaM: above.metres[2 * index + 1] ?? 0,
           frequencyHz,
           polarization: 'vertical',
           earthRadiusKm: 8500,
