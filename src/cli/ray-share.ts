@@ -1,7 +1,7 @@
-/** The share of one thread in a sweep: what it is given, and how it works it off. */
+/** The share of one thread in a sweep: what it is given, and how it takes piece by piece of what is left. */
 import type { SweptGrid } from '../reach/ground-ahead.ts';
 import { type SweepSettings, sweepLoss } from '../reach/loss-sweep.ts';
-import { type RayFrame, raysOfShare } from '../reach/rays.ts';
+import { type RayFrame, raysLeft } from '../reach/rays.ts';
 import { sweepSight } from '../reach/sight-sweep.ts';
 
 export interface RayShare {
@@ -12,13 +12,13 @@ export interface RayShare {
   readonly sightFrame: RayFrame;
   readonly lossDb: Float32Array;
   readonly inSight: Uint8Array;
-  /** Which of how many shares. */
-  readonly share: number;
-  readonly shares: number;
+  /** What has been taken of the rays of the loss and of the sight, by any thread. */
+  readonly lossTaken: Int32Array;
+  readonly sightTaken: Int32Array;
 }
 
 export function sweepShare(task: RayShare): void {
-  const { grid, frame, sightFrame, settings, lossDb, inSight, share, shares } = task;
-  sweepLoss(grid, frame, settings, lossDb, raysOfShare(frame, share, shares));
-  sweepSight(grid, sightFrame, settings, inSight, raysOfShare(sightFrame, share, shares));
+  const { grid, frame, sightFrame, settings, lossDb, inSight, lossTaken, sightTaken } = task;
+  sweepLoss(grid, frame, settings, lossDb, raysLeft(frame, lossTaken));
+  sweepSight(grid, sightFrame, settings, inSight, raysLeft(sightFrame, sightTaken));
 }

@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import type { ElevationGrid } from '../reach/grid.ts';
 import type { SweepSettings } from '../reach/loss-sweep.ts';
-import type { RayFrame } from '../reach/rays.ts';
+import { newPieces, type RayFrame } from '../reach/rays.ts';
 import { type RayShare, sweepShare } from './ray-share.ts';
 
 /** Below this, starting a thread takes longer than the sweep. */
@@ -24,22 +24,22 @@ export async function sweep(
   settings: SweepSettings,
 ): Promise<Swept> {
   const cells = grid.rows * grid.columns;
-  const shares = cells < fewCells ? 1 : Math.min(availableParallelism(), 8);
+  const threads = cells < fewCells ? 1 : Math.min(availableParallelism(), 8);
   const lossDb = new Float32Array(new SharedArrayBuffer(4 * cells)).fill(Number.NaN);
   const inSight = new Uint8Array(new SharedArrayBuffer(cells));
-  const heightsM = shares === 1 ? grid.heightsM : shared(grid.heightsM);
-  const task = (share: number): RayShare => ({
+  const heightsM = threads === 1 ? grid.heightsM : shared(grid.heightsM);
+  const task: RayShare = {
     grid: { columns: grid.columns, rows: grid.rows, heightsM },
     frame,
     sightFrame,
     settings,
     lossDb,
     inSight,
-    share,
-    shares,
-  });
-  const others = Array.from({ length: shares - 1 }, (_, index) => onThread(task(index + 1)));
-  sweepShare(task(0));
+    lossTaken: newPieces(),
+    sightTaken: newPieces(),
+  };
+  const others = Array.from({ length: threads - 1 }, () => onThread(task));
+  sweepShare(task);
   await Promise.all(others);
   return { lossDb, inSight };
 }

@@ -118,7 +118,7 @@ export function crossGround(
   let torque = moment[fromStep] ?? 0;
   let x = km[fromStep] ?? 0;
   let h = fromStep === 0 ? stationGroundM : (groundM[fromStep] ?? 0);
-  let base = firstNumber + fromStep * majorStride;
+  let base = firstNumber + Math.imul(fromStep, majorStride);
   let step = fromStep;
   for (; step < toStep; step++, base += majorStride) {
     const t = lead + step;
@@ -187,7 +187,7 @@ export function cellsOf(
   // A cell on a diagonal goes to the quarters of the columns.
   const diagonal = isAlongColumns ? 1e-9 : -1e-9;
   let count = 0;
-  let base = firstNumber + fromStep * majorStride;
+  let base = firstNumber + Math.imul(fromStep, majorStride);
   for (let step = fromStep; step < to - 1; step++, base += majorStride) {
     const t = lead + step;
     const from = station + (lowSlope + lowBend * t) * t;

@@ -27,7 +27,7 @@ import {
 } from './ground-ahead.ts';
 import { fillHorizons } from './horizon-sweep.ts';
 import { type Bundle, levelCount, visitBundles } from './ray-bundles.ts';
-import { type Ray, type RayFrame, rayOf } from './rays.ts';
+import { type Ray, type RayFrame, rayOf, type Stretches } from './rays.ts';
 import { smoothEarth } from './smooth-terms.ts';
 import type { Polarization } from './spherical-earth.ts';
 import { copyHull, type UpperHull, upperHull } from './upper-hull.ts';
@@ -58,7 +58,7 @@ export function sweepLoss(
   frame: RayFrame,
   settings: SweepSettings,
   lossDb: Float32Array,
-  stretches: readonly (readonly [fromRay: number, toRay: number])[],
+  stretches: Stretches,
 ): void {
   const sweep = newSweep(grid, frame, settings, lossDb);
   for (const [fromRay, toRay] of stretches) {
@@ -131,12 +131,12 @@ function newSweep(grid: SweptGrid, frame: RayFrame, settings: SweepSettings, los
 function walk(sweep: Sweep, bundle: Bundle): boolean {
   const { grid, frame, ahead, cells } = sweep;
   const { quadrant, lowSlope, highSlope } = bundle;
-  const middle = rayOf(frame, quadrant, (lowSlope + highSlope) / 2);
+  const middle = rayOf(quadrant, (lowSlope + highSlope) / 2);
   const from = bundle.fromStep + 1;
   const to = crossGround(grid, frame, sweep, bundle, middle, ahead);
   if (bundle.isOwn) {
-    const low = rayOf(frame, quadrant, lowSlope);
-    const high = rayOf(frame, quadrant, highSlope);
+    const low = rayOf(quadrant, lowSlope);
+    const high = rayOf(quadrant, highSlope);
     cellsOf(grid, bundle, { low, middle, high }, to, cells);
   } else cells.count = 0;
   setLosses(sweep, bundle, middle, from, to);

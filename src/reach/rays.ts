@@ -19,8 +19,6 @@ export interface RayFrame {
   /** Metres from one column or row to the next, at the station. */
   readonly eastM: number;
   readonly northM: number;
-  /** Tangent of the station's latitude over the radius of the earth, per metre: how fast meridians close in. */
-  readonly closingPerM: number;
   /** How far rays go, m. */
   readonly rangeM: number;
   readonly quadrants: readonly Quadrant[];
@@ -42,6 +40,15 @@ export interface Quadrant {
   readonly majorStart: number;
   readonly lead: number;
   readonly steps: number;
+  /** Metres from one column or row to the next along the major axis, and along the minor. */
+  readonly majorM: number;
+  readonly minorM: number;
+  /**
+   * How rays bend, cells of the minor axis per square cell of the major: the part that is alike to both sides of the axis, and the part that is
+   * opposite. See {@link rayOf}.
+   */
+  readonly evenBend: number;
+  readonly oddBend: number;
   /** Of the minor axis: where the station stands, and the last row or column. */
   readonly station: number;
   readonly last: number;
@@ -103,6 +110,8 @@ export function rayFrame(
   const normalM = equatorialRadiusM / Math.sqrt(w2);
   const meridianM = (equatorialRadiusM * (1 - eccentricity2)) / (w2 * Math.sqrt(w2));
   const perDegree = Math.PI / 180;
+  // How fast meridians close in.
+  const closingPerM = Math.tan(phi) / meanRadiusM;
   const rangeM = options.rangeM ?? Number.POSITIVE_INFINITY;
   const eastM = normalM * Math.cos(phi) * grid.stepEastDeg * perDegree;
   const northM = meridianM * grid.stepNorthDeg * perDegree;
@@ -120,6 +129,8 @@ export function rayFrame(
     const inGrid = sign > 0 ? count - majorStart : majorStart + 1;
     const inRange = Math.ceil(rangeM / (isAlongColumns ? eastM : northM));
     const rays = 2 * (half + slack(half));
+    const [majorM, minorM] = isAlongColumns ? [eastM, northM] : [northM, eastM];
+    const bend = (closingPerM * majorM * majorM) / minorM;
     const quadrant = {
       firstRay,
       rays,
@@ -130,6 +141,10 @@ export function rayFrame(
       majorStart,
       lead: Math.abs(majorStart - from),
       steps: Math.max(0, Math.min(inGrid, inRange)),
+      majorM,
+      minorM,
+      evenBend: isAlongColumns ? bend : 0,
+      oddBend: isAlongColumns ? 0 : -sign * bend,
       station: isAlongColumns ? row : column,
       last: (isAlongColumns ? rows : columns) - 1,
       majorStride: isAlongColumns ? sign : sign * columns,
@@ -148,7 +163,6 @@ export function rayFrame(
     quadrants,
     eastM,
     northM,
-    closingPerM: Math.tan(phi) / meanRadiusM,
     rangeM,
   };
 }
@@ -159,14 +173,29 @@ export function rayCount(frame: RayFrame): number {
   return last ? last.firstRay + last.rays : 0;
 }
 
-/** Stretches of one share in so many, even in work: an even stretch of each quarter, since the quarters of a station near an edge are not alike. */
-export function raysOfShare(
-  frame: RayFrame,
-  share: number,
-  shares: number,
-): readonly (readonly [fromRay: number, toRay: number])[] {
-  const bound = ({ firstRay, rays }: Quadrant, part: number) => firstRay + Math.round((part * rays) / shares);
-  return frame.quadrants.map((quadrant) => [bound(quadrant, share), bound(quadrant, share + 1)] as const);
+/** Stretches of rays: from the first, up to, not including, the second. */
+export type Stretches = Iterable<readonly [fromRay: number, toRay: number]>;
+
+/** So many pieces of work there are: few enough that little is done twice, and more than enough for no thread to wait long for the last. */
+const pieces = 32;
+
+/** For threads to share: what {@link raysLeft} reads and writes. */
+export function newPieces(): Int32Array {
+  return new Int32Array(new SharedArrayBuffer(4));
+}
+
+/**
+ * The stretches of the pieces that nobody else has taken, one after the other for as long as there are any. A piece is an even stretch of each quarter, since
+ * the quarters of a station near an edge are not alike; the first lie along the axes.
+ *
+ * @param taken by all that work on the same frame, see {@link newPieces}
+ */
+export function* raysLeft(frame: RayFrame, taken: Int32Array): Stretches {
+  const bound = ({ firstRay, rays }: Quadrant, part: number) => firstRay + Math.round((part * rays) / pieces);
+  for (let turn = Atomics.add(taken, 0, 1); turn < pieces; turn = Atomics.add(taken, 0, 1)) {
+    const piece = pieces / 2 + (turn % 2 === 0 ? turn / 2 : -(turn + 1) / 2);
+    for (const quadrant of frame.quadrants) yield [bound(quadrant, piece), bound(quadrant, piece + 1)];
+  }
 }
 
 /** Bundles beyond the diagonal that its bend can make those of a cell of the quarter. */
@@ -174,37 +203,25 @@ function slack(half: number): number {
   return 2 + Math.ceil(half / 50);
 }
 
-/** The direction of a slope: cells of the minor axis for each of the major, at the station. */
-export function rayOf(frame: RayFrame, { isAlongColumns, sign }: Quadrant, slope: number): Ray {
-  const majorM = isAlongColumns ? frame.eastM : frame.northM;
-  const minorM = isAlongColumns ? frame.northM : frame.eastM;
+/**
+ * The direction of a slope: cells of the minor axis for each of the major, at the station.
+ *
+ * Its bend is of second order, from the expansion of a great circle on a sphere about the station (eastward: the latitude falls by
+ * `(tau² + 1/2) tan(phi) E² / R²`; northward: the longitude grows by `sigma (1 + sigma²/2) tan(phi) N² / R²`, tau and sigma the tangents of the
+ * angle off the axis). The row counts southwards: a ray to the south finds the meridians wider.
+ */
+export function rayOf({ majorM, minorM, evenBend, oddBend }: Quadrant, slope: number): Ray {
   // Tangent of the angle off the axis, on the ground: north for the columns' quarters, east for the rows'.
   const tangent = (slope * minorM) / majorM;
-  const closing = frame.closingPerM;
-  const stretch = Math.sqrt(1 + tangent * tangent);
-  const secondM = isAlongColumns
-    ? tangent * closing * majorM ** 2 // the row counts southwards: a ray to the south finds the meridians wider
-    : 0.5 * -sign * closing * tangent ** 2 * majorM ** 2;
+  const square = tangent * tangent;
+  const stretch = Math.sqrt(1 + square);
+  const secondM = minorM * (evenBend * tangent + 0.5 * oddBend * square);
   return {
     slope,
-    bend: bendOf(frame, isAlongColumns, sign, slope),
+    bend: evenBend * (square + 0.5) + oddBend * tangent * (1 + 0.5 * square),
     firstKm: (majorM * stretch) / 1000,
     secondKm: (secondM * stretch) / 1000,
     asideKm: minorM / 1000,
     alongKm: (minorM * tangent) / stretch / 1000,
   };
-}
-
-/**
- * Second-order bend of a ray, cells of the minor axis per square cell of the major, from the expansion of a great circle on a sphere about the station
- * (eastward: the latitude falls by `(tau² + 1/2) tan(phi) E² / R²`; northward: the longitude grows by `sigma (1 + sigma²/2) tan(phi) N² / R²`).
- */
-function bendOf(frame: RayFrame, isAlongColumns: boolean, sign: 1 | -1, slope: number): number {
-  const { eastM, northM, closingPerM } = frame;
-  if (isAlongColumns) {
-    const tangent = (slope * northM) / eastM;
-    return ((tangent * tangent + 0.5) * closingPerM * eastM * eastM) / northM;
-  }
-  const tangent = (slope * eastM) / northM;
-  return -sign * slope * (1 + 0.5 * tangent * tangent) * closingPerM * northM;
 }

@@ -227,7 +227,13 @@ function withVoids(
 /** Whether any void is not NaN. */
 function hasOtherVoids(samples: Float32Array, declared: number): boolean {
   const { lowest, highest } = believableHeightsM;
-  for (let index = 0; index < samples.length; index++) {
+  // The bits of positive floating numbers rise with them (IEEE 754), and as numbers without sign those of all others stand above: one
+  // comparison is enough for most ground.
+  const words = new Uint32Array(samples.buffer, samples.byteOffset, samples.length);
+  const isBelievable = declared > 0 && declared <= highest;
+  const plainest = isBelievable ? 0 : (new Uint32Array(Float32Array.of(highest).buffer)[0] ?? 0);
+  for (let index = 0; index < words.length; index++) {
+    if ((words[index] ?? 0) <= plainest) continue;
     const height = samples[index] ?? Number.NaN;
     if (height < lowest || height > highest || height === declared) return true;
   }

@@ -8,7 +8,7 @@
  */
 import { lowestGroundM, type SweptGrid } from './ground-ahead.ts';
 import { type Bundle, visitBundles } from './ray-bundles.ts';
-import { type Quadrant, type Ray, type RayFrame, rayOf } from './rays.ts';
+import { type Quadrant, type Ray, type RayFrame, rayOf, type Stretches } from './rays.ts';
 
 export interface SightSettings {
   /** Antenna heights above ground, m: the station's, and that of whoever stands in a cell. */
@@ -30,12 +30,11 @@ export function sweepSight(
   frame: RayFrame,
   settings: SightSettings,
   inSight: Uint8Array,
-  stretches: readonly (readonly [fromRay: number, toRay: number])[],
+  stretches: Stretches,
 ): void {
   const room = Math.max(grid.columns, grid.rows) + 2;
   const sweep: Sweep = {
     grid,
-    frame,
     inSight,
     stationM: frame.groundM + settings.stationAntennaM,
     cellM: settings.cellAntennaM,
@@ -55,7 +54,6 @@ export function sweepSight(
 
 interface Sweep {
   readonly grid: SweptGrid;
-  readonly frame: RayFrame;
   readonly inSight: Uint8Array;
   readonly stationM: number;
   readonly cellM: number;
@@ -81,17 +79,17 @@ const unknownM = 1e6;
 
 /** @returns whether the ground goes on beyond */
 function walk(sweep: Sweep, bundle: Bundle): boolean {
-  const { grid, frame, inSight, stationM, cellM, perKm2, rangeKm, high, blockHigh, most, mostAt, least } =
-    sweep;
+  const { grid, inSight, stationM, cellM, perKm2, rangeKm, high, blockHigh, most, mostAt, least } = sweep;
   const { quadrant, fromStep, toStep, lowSlope, highSlope, isOwn } = bundle;
-  const { isAlongColumns, sign, lead } = quadrant;
-  const { columns, heightsM } = grid;
-  const station = isAlongColumns ? frame.row : frame.column;
-  const last = (isAlongColumns ? grid.rows : columns) - 1;
-  const majorStride = isAlongColumns ? sign : sign * columns;
-  const minorStride = isAlongColumns ? columns : 1;
-  const low = rayOf(frame, quadrant, lowSlope);
-  const top = rayOf(frame, quadrant, highSlope);
+  const { isAlongColumns, lead, station, last, majorStride, minorStride, firstNumber } = quadrant;
+  const { heightsM } = grid;
+  const lowestPossibleM = lowestGroundM;
+  const unknown = unknownM;
+  const slack = slackM;
+  const bits = blockBits;
+  const withinBlock = (1 << bits) - 1;
+  const low = rayOf(quadrant, lowSlope);
+  const top = rayOf(quadrant, highSlope);
   const lowGrowth = low.secondKm / low.firstKm;
   const topGrowth = top.secondKm / top.firstKm;
   // A cell on a diagonal goes to the quarters of the columns.
@@ -100,10 +98,12 @@ function walk(sweep: Sweep, bundle: Bundle): boolean {
   let steepestAt = mostAt[fromStep] ?? 0;
   let lowest = least[fromStep] ?? 0;
   let inBlock = Number.NEGATIVE_INFINITY;
-  for (let step = (fromStep >> blockBits) << blockBits; step < fromStep; step++)
-    inBlock = Math.max(inBlock, high[step] ?? 0);
-  blockHigh[fromStep >> blockBits] = inBlock;
-  let base = (quadrant.majorStart + sign * fromStep) * (isAlongColumns ? 1 : columns);
+  for (let step = (fromStep >> bits) << bits; step < fromStep; step++) {
+    const before = high[step] ?? 0;
+    if (before > inBlock) inBlock = before;
+  }
+  blockHigh[fromStep >> bits] = inBlock;
+  let base = firstNumber + Math.imul(fromStep, majorStride);
   let step = fromStep;
   for (; step < toStep; step++, base += majorStride) {
     const t = lead + step;
@@ -122,19 +122,21 @@ function walk(sweep: Sweep, bundle: Bundle): boolean {
     const manySteps = Math.max(lowSteps, topSteps);
     const fallLeastM = perKm2 * nearKm * nearKm;
     const fallMostM = perKm2 * farKm * farKm;
-    const surelyM = steepest * (steepest > 0 ? manySteps : fewSteps) + stationM - cellM + fallMostM + slackM;
-    const perhapsM = lowest * (lowest > 0 ? fewSteps : manySteps) + stationM - cellM + fallLeastM - slackM;
-    const first = Math.max(0, Math.floor(lowAt));
-    const end = Math.min(last, Math.ceil(topAt));
+    const surelyM = steepest * (steepest > 0 ? manySteps : fewSteps) + stationM - cellM + fallMostM + slack;
+    const perhapsM = lowest * (lowest > 0 ? fewSteps : manySteps) + stationM - cellM + fallLeastM - slack;
+    const first = lowAt > 0 ? lowAt | 0 : 0;
+    let end = topAt | 0;
+    if (end < topAt) end++;
+    if (end > last) end = last;
     // The cells of this bundle begin on its lower edge, and end before its upper one.
     const ownFrom = isOwn ? Math.max(lowAt, station - t - diagonal) : Number.POSITIVE_INFINITY;
     const ownTo = Math.min(topAt, station + t + diagonal + 1e-12);
-    let highestM = -unknownM;
-    let lowestM = unknownM;
+    let highestM = -unknown;
+    let lowestM = unknown;
     for (let cell = first, number = base + first * minorStride; cell <= end; cell++, number += minorStride) {
       const h = heightsM[number] ?? 0;
-      if (!(h > lowestGroundM)) {
-        highestM = unknownM;
+      if (!(h > lowestPossibleM)) {
+        highestM = unknown;
         continue;
       }
       if (h > highestM) highestM = h;
@@ -145,11 +147,11 @@ function walk(sweep: Sweep, bundle: Bundle): boolean {
     }
     const mostM = highestM - stationM - fallLeastM;
     const seenHigh = mostM / (mostM > 0 ? fewSteps : manySteps);
-    const leastM = (lowestM === unknownM ? -unknownM : lowestM) - stationM - fallMostM;
+    const leastM = (lowestM === unknown ? -unknown : lowestM) - stationM - fallMostM;
     const seenLow = leastM / (leastM > 0 ? manySteps : fewSteps);
     high[step] = seenHigh;
-    if ((step & ((1 << blockBits) - 1)) === 0 || seenHigh > inBlock) inBlock = seenHigh;
-    blockHigh[step >> blockBits] = inBlock;
+    if ((step & withinBlock) === 0 || seenHigh > inBlock) inBlock = seenHigh;
+    blockHigh[step >> bits] = inBlock;
     if (seenHigh > steepest) {
       steepest = seenHigh;
       steepestAt = step;
@@ -172,13 +174,13 @@ function isSeen(
   cell: number,
   groundM: number,
 ): boolean {
-  const { frame, stationM, cellM, perKm2, rangeKm, high, blockHigh, mostAt } = sweep;
-  const { isAlongColumns, lead } = quadrant;
+  const { stationM, cellM, perKm2, rangeKm, high, blockHigh, mostAt } = sweep;
+  const { lead, station } = quadrant;
   const t = lead + step;
   const lowAt = (low.slope + low.bend * t) * t;
   const topAt = (top.slope + top.bend * t) * t;
-  const part = (cell - (isAlongColumns ? frame.row : frame.column) - lowAt) / (topAt - lowAt);
-  const ray = rayOf(frame, quadrant, lowSlope + part * (highSlope - lowSlope));
+  const part = (cell - station - lowAt) / (topAt - lowAt);
+  const ray = rayOf(quadrant, lowSlope + part * (highSlope - lowSlope));
   const bend = low.bend + part * (top.bend - low.bend);
   const d = (ray.firstKm + ray.secondKm * t) * t;
   if (d > rangeKm) return false;
@@ -198,22 +200,20 @@ function isSeen(
 
 /** Whether the ground where a line crosses a step stands above it, or nobody knows. */
 function hides(
-  { grid, frame, stationM, perKm2 }: Sweep,
-  { isAlongColumns, sign, lead, majorStart }: Quadrant,
+  { grid, stationM, perKm2 }: Sweep,
+  { lead, station, last, majorStride, minorStride, firstNumber }: Quadrant,
   { slope, firstKm, secondKm }: Ray,
   bend: number,
   line: number,
   step: number,
 ): boolean {
-  const { columns, rows, heightsM } = grid;
-  const last = (isAlongColumns ? rows : columns) - 1;
-  const minorStride = isAlongColumns ? columns : 1;
+  const { heightsM } = grid;
   const t = lead + step;
-  const across = (isAlongColumns ? frame.row : frame.column) + (slope + bend * t) * t;
+  const across = station + (slope + bend * t) * t;
   const minor = Math.min(last, Math.max(0, across));
   const before = Math.trunc(minor + 1e-9);
   const share = Math.max(0, minor - before);
-  const number = (majorStart + sign * step) * (isAlongColumns ? 1 : columns) + before * minorStride;
+  const number = firstNumber + Math.imul(step, majorStride) + before * minorStride;
   const h0 = heightsM[number] ?? 0;
   const h1 = share > 0 ? (heightsM[number + minorStride] ?? 0) : h0;
   if (!(h0 > lowestGroundM && h1 > lowestGroundM)) return true;

@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { isMainThread, parentPort, Worker } from 'node:worker_threads';
 import { type ElevationGrid, positionOf } from '../../src/reach/grid.ts';
 import { sweepLoss } from '../../src/reach/loss-sweep.ts';
-import { type RayFrame, rayFrame, raysOfShare } from '../../src/reach/rays.ts';
+import { newPieces, type RayFrame, rayFrame, raysLeft } from '../../src/reach/rays.ts';
 import { readGeotiff } from '../../src/reach/read-geotiff.ts';
 import { sightRaysPerCell, sweepSight } from '../../src/reach/sight-sweep.ts';
 import { geotiffParts } from '../../src/reach/write-geotiff.ts';
@@ -18,11 +18,11 @@ interface Task {
   readonly grid: ElevationGrid;
   readonly frame: RayFrame;
   readonly raster: Float32Array | Uint8Array;
-  readonly share: 0 | 1;
+  readonly taken: Int32Array;
 }
 
-function sweepHalf({ grid, frame, raster, share }: Task): void {
-  const stretches = raysOfShare(frame, share, 2);
+function sweepPieces({ grid, frame, raster, taken }: Task): void {
+  const stretches = raysLeft(frame, taken);
   if (raster instanceof Uint8Array) sweepSight(grid, frame, settings, raster, stretches);
   else sweepLoss(grid, frame, settings, raster, stretches);
 }
@@ -44,8 +44,8 @@ function writeParts(path: string, parts: readonly Uint8Array[]): void {
 
 async function onTwoThreads(task: Task, worker: Worker): Promise<void> {
   const done = new Promise((resolve, reject) => worker.once('message', resolve).once('error', reject));
-  worker.postMessage({ ...task, share: 1 } satisfies Task);
-  sweepHalf(task);
+  worker.postMessage(task);
+  sweepPieces(task);
   await done;
 }
 
@@ -62,12 +62,12 @@ if (isMainThread) {
     what === 'sight'
       ? new Uint8Array(new SharedArrayBuffer(cells))
       : new Float32Array(new SharedArrayBuffer(4 * cells)).fill(Number.NaN);
-  await onTwoThreads({ grid, frame, raster, share: 0 }, worker);
+  await onTwoThreads({ grid, frame, raster, taken: newPieces() }, worker);
   writeParts(output, geotiffParts({ ...grid, samples: raster, isPlain: true }));
   process.stdout.write(`${Math.round(process.resourceUsage().maxRSS / 1024)}\n`);
 } else {
   parentPort?.once('message', (task: Task) => {
-    sweepHalf(task);
+    sweepPieces(task);
     parentPort?.postMessage('done');
   });
 }
