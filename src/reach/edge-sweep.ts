@@ -14,7 +14,7 @@ import { type HorizonTerms, nearSamples, type RaySteps } from './horizon-sweep.t
 export function clearedEdges(
   { stationM, cellAntennaM, perKm2, wavelengthM }: HorizonTerms,
   { slope, firstKm, lead }: RaySteps,
-  { km, tiltM, slope: slopes, sight, blockSight }: GroundAhead,
+  { km, tiltM, slope: slopes, sight, steepestAt, blockSight }: GroundAhead,
   cells: CellBatch,
   v: Float64Array,
 ): void {
@@ -26,7 +26,10 @@ export function clearedEdges(
     const at = cells.at[index] ?? 0;
     const d = km[at] ?? 0;
     const line = ((cells.groundM[index] ?? 0) + cellAntennaM - stationM) / d - perKm2 * d;
-    const perT = 1 / (lead + at - 1);
+    const steps = lead + at - 1;
+    const perT = 1 / steps;
+    // Steps grow or shrink all the way, so that no more of them fit into a kilometre than at one end.
+    const stepsPerKm = Math.max(perFirstKm, steps / d);
     const cellSlope = slope + (cells.aside[index] ?? 0) * perT;
     const scale = (0.002 * d) / wavelengthM;
     const clear = (0.78 * 0.78) / scale;
@@ -42,11 +45,19 @@ export function clearedEdges(
     }
     for (let block = (far - 1) >> bits; block >= 0; block--) {
       const first = block === 0 ? 1 : block << bits;
-      const gap = line - (blockSight[block] ?? 0);
+      const end = Math.min((block + 1) << bits, far);
       const nearKm = km[first] ?? 0;
+      // No sample up to here is seen steeper than the steepest of them, so that those from some place on need not be looked at.
+      const gapOfAll = line - (sight[steepestAt[end - 1] ?? 0] ?? 0);
+      const square = gapOfAll * gapOfAll;
+      if (gapOfAll > 0 && square * nearKm >= least * (d - nearKm)) {
+        const place = ((least * d) / (square + least)) * stepsPerKm + 2;
+        if (place < first) block = (place >> bits) + 1;
+        continue;
+      }
+      const gap = line - (blockSight[block] ?? 0);
       // Of the block next to the cell the highest may lie beyond the cell, and above the line.
       if (gap > 0 && gap * gap * nearKm >= least * (d - nearKm)) continue;
-      const end = Math.min((block + 1) << bits, far);
       for (let sample = first; sample < end; sample++) {
         const below = line - (sight[sample] ?? 0);
         const x = km[sample] ?? 0;

@@ -15,7 +15,7 @@ const shift = 23 - stepBits;
 const restMask = (1 << shift) - 1;
 const perRest = 1 / (1 << shift);
 
-const straightDb = 0.05;
+const straightDb = 0.1;
 
 /** Of a box between eight entries: that nothing is added in it, that values run straight, that the equations must be asked. Not looked at yet: 0. */
 const nothing = 1;

@@ -13,6 +13,8 @@ import { addToHull, farthestAbove, highestSeenBack, type UpperHull } from './upp
 export interface HorizonTerms extends StationTerms {
   readonly cellAntennaM: number;
   readonly wavelengthM: number;
+  /** Whether the slopes at which a path leaves its ends are wanted. */
+  readonly isWooded: boolean;
 }
 
 /** What is filled, of each cell. */
@@ -21,7 +23,7 @@ export interface HorizonBatch {
   readonly v: Float64Array;
   /** Antennas above the smooth surface, m. */
   readonly above: AboveBatch;
-  /** Slopes at which the path leaves the station and the cell, towards the other or over the horizon, m/km. */
+  /** Slopes at which the path leaves the station and the cell, towards the other or over the horizon, m/km; where they are wanted. */
   readonly leaving: Float64Array;
   readonly arriving: Float64Array;
 }
@@ -42,7 +44,7 @@ const overSteps = Float64Array.from({ length: nearSamples + 1 }, (_, steps) => 1
  * @param hull of the samples, with the earth falling away, up to and with `from - nearSamples - 1`; filled up to `to - nearSamples - 1`
  */
 export function fillHorizons(
-  { stationGroundM, stationM, cellAntennaM, perKm2, wavelengthM }: HorizonTerms,
+  { stationGroundM, stationM, cellAntennaM, perKm2, wavelengthM, isWooded }: HorizonTerms,
   { slope, firstKm, lead }: RaySteps,
   { km, groundM, tiltM, slope: slopes, sight, steepestAt, sum, moment }: GroundAhead,
   cells: CellBatch,
@@ -123,9 +125,11 @@ export function fillHorizons(
       }
     }
     const curvedLine = line - perKm2 * d;
-    leaving[index] = Math.max(steep, curvedLine);
-    // Seen from the cell the earth falls away towards the station.
-    arriving[index] = Math.max(back - 2 * perKm2 * d, -line - perKm2 * d);
+    if (isWooded) {
+      leaving[index] = Math.max(steep, curvedLine);
+      // Seen from the cell the earth falls away towards the station.
+      arriving[index] = Math.max(back - 2 * perKm2 * d, -line - perKm2 * d);
+    }
     v[index] =
       steep < curvedLine
         ? Number.NaN
@@ -138,10 +142,8 @@ export function fillHorizons(
     const w = (moment[at - 1] ?? 0) + (d - lastX) * (h * (2 * d + lastX) + lastH * (d + 2 * lastX));
     const mean = u * perD;
     const tilted = w * perD * perD;
-    const startM = 2 * mean - tilted;
-    const endM = tilted - mean;
-    aboveM[2 * index] = stationM - Math.min(startM, stationGroundM);
-    aboveM[2 * index + 1] = cellM - Math.min(endM, h);
+    let startM = 2 * mean - tilted;
+    let endM = tilted - mean;
     // Lowered where ground stands above the line of sight; the slopes to it are those on a flat earth, of the samples that are horizons on the round one.
     const fromStart = steep + perKm2 * steepestKm - line;
     if (fromStart > 0) {
@@ -156,8 +158,10 @@ export function fillHorizons(
       }
       const fromEnd = back - perKm2 * (d + backKm) + line;
       const share = highest / (fromStart + fromEnd);
-      aboveM[2 * index] = stationM - Math.min(startM - share * fromStart, stationGroundM);
-      aboveM[2 * index + 1] = cellM - Math.min(endM - share * fromEnd, h);
+      startM -= share * fromStart;
+      endM -= share * fromEnd;
     }
+    aboveM[2 * index] = stationM - Math.min(startM, stationGroundM);
+    aboveM[2 * index + 1] = cellM - Math.min(endM, h);
   }
 }

@@ -76,6 +76,7 @@ interface Sweep {
   readonly stationGroundM: number;
   readonly cellAntennaM: number;
   readonly wavelengthM: number;
+  readonly isWooded: boolean;
   readonly freeSpaceAtKmDb: number;
   readonly perKm2: number;
   readonly excess: ExcessTable;
@@ -106,6 +107,7 @@ function newSweep(grid: SweptGrid, frame: RayFrame, settings: SweepSettings, los
     stationGroundM: frame.groundM,
     cellAntennaM: settings.cellAntennaM,
     wavelengthM: lambda,
+    isWooded: hasWoodland(settings),
     freeSpaceAtKmDb: freeSpaceLossDb(settings.frequencyHz, 1000),
     perKm2: 500 / settings.earthRadiusKm,
     excess: excessTable(
@@ -155,7 +157,7 @@ function setLosses(sweep: Sweep, bundle: Bundle, { slope, firstKm }: Ray, from: 
     lossDb[cells.cell[index] ?? 0] = edge + (excessDb[index] ?? 0);
   }
   if (from === 1) setNextDoor(sweep);
-  if (hasWoodland(sweep.settings)) addWoodland(sweep.settings, cells, sweep.leaving, sweep.arriving, lossDb);
+  if (sweep.isWooded) addWoodland(sweep.settings, cells, sweep.leaving, sweep.arriving, lossDb);
 }
 
 /** The hull of a level, as it was left where the bundle parted from its twin. */
