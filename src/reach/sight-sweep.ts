@@ -42,6 +42,7 @@ export function sweepSight(
     rangeKm: frame.rangeM / 1000,
     high: new Float64Array(room),
     blockHigh: new Float64Array((room >> blockBits) + 2),
+    blockSoFar: new Float64Array(room).fill(Number.NEGATIVE_INFINITY),
     most: new Float64Array(room).fill(Number.NEGATIVE_INFINITY),
     mostAt: new Int32Array(room),
     least: new Float64Array(room).fill(Number.NEGATIVE_INFINITY),
@@ -63,6 +64,8 @@ interface Sweep {
   /** Of each step: the steepest that its highest sample can be seen, m for each step of distance; and of each sixteen steps. */
   readonly high: Float64Array;
   readonly blockHigh: Float64Array;
+  /** The latter as it was before each step, which is what a bundle that parts in the middle of a block begins with. */
+  readonly blockSoFar: Float64Array;
   /** Before each step: bounds of the slope of the horizon, and which step makes the upper one. */
   readonly most: Float64Array;
   readonly mostAt: Int32Array;
@@ -79,7 +82,20 @@ const unknownM = 1e6;
 
 /** @returns whether the ground goes on beyond */
 function walk(sweep: Sweep, bundle: Bundle): boolean {
-  const { grid, inSight, stationM, cellM, perKm2, rangeKm, high, blockHigh, most, mostAt, least } = sweep;
+  const {
+    grid,
+    inSight,
+    stationM,
+    cellM,
+    perKm2,
+    rangeKm,
+    high,
+    blockHigh,
+    blockSoFar,
+    most,
+    mostAt,
+    least,
+  } = sweep;
   const { quadrant, fromStep, toStep, lowSlope, highSlope, isOwn } = bundle;
   const { isAlongColumns, lead, station, last, majorStride, minorStride, firstNumber } = quadrant;
   const { heightsM } = grid;
@@ -97,11 +113,7 @@ function walk(sweep: Sweep, bundle: Bundle): boolean {
   let steepest = most[fromStep] ?? 0;
   let steepestAt = mostAt[fromStep] ?? 0;
   let lowest = least[fromStep] ?? 0;
-  let inBlock = Number.NEGATIVE_INFINITY;
-  for (let step = (fromStep >> bits) << bits; step < fromStep; step++) {
-    const before = high[step] ?? 0;
-    if (before > inBlock) inBlock = before;
-  }
+  let inBlock = blockSoFar[fromStep] ?? 0;
   blockHigh[fromStep >> bits] = inBlock;
   let base = firstNumber + Math.imul(fromStep, majorStride);
   let step = fromStep;
@@ -152,6 +164,7 @@ function walk(sweep: Sweep, bundle: Bundle): boolean {
     high[step] = seenHigh;
     if ((step & withinBlock) === 0 || seenHigh > inBlock) inBlock = seenHigh;
     blockHigh[step >> bits] = inBlock;
+    blockSoFar[step + 1] = inBlock;
     if (seenHigh > steepest) {
       steepest = seenHigh;
       steepestAt = step;
