@@ -187,7 +187,8 @@ function isSeen(
   cell: number,
   groundM: number,
 ): boolean {
-  const { stationM, cellM, perKm2, rangeKm, high, blockHigh, mostAt } = sweep;
+  const { stationM, cellM, perKm2, rangeKm, high, blockHigh, most, mostAt } = sweep;
+  const bits = blockBits;
   const { lead, station } = quadrant;
   const t = lead + step;
   const lowAt = (low.slope + low.bend * t) * t;
@@ -202,10 +203,12 @@ function isSeen(
   // First where the horizon most likely is.
   if (step > 0 && hides(sweep, quadrant, ray, bend, line, mostAt[step] ?? 0)) return false;
   const least = ((aboveM - perKm2 * d * d - slackM) * ray.firstKm) / d;
-  for (let block = (step - 1) >> blockBits; block >= 0; block--) {
+  for (let block = (step - 1) >> bits; block >= 0; block--) {
+    const end = Math.min((block + 1) << bits, step);
+    // Nothing nearer to the station is high enough.
+    if ((most[end] ?? 0) < least) return true;
     if ((blockHigh[block] ?? 0) < least) continue;
-    const end = Math.min((block + 1) << blockBits, step);
-    for (let at = block << blockBits; at < end; at++)
+    for (let at = block << bits; at < end; at++)
       if ((high[at] ?? 0) >= least && hides(sweep, quadrant, ray, bend, line, at)) return false;
   }
   return true;
