@@ -7,7 +7,7 @@ import { cellOf, type ElevationGrid, positionOf } from '../../src/reach/grid.ts'
 import { linkBudget } from '../../src/reach/link-budget.ts';
 import { type SweepSettings, sweepLoss } from '../../src/reach/loss-sweep.ts';
 import type { Position } from '../../src/reach/position.ts';
-import { type RayOptions, rayCount, rayFrame } from '../../src/reach/rays.ts';
+import { newPieces, type RayOptions, rayCount, rayFrame, raysLeft } from '../../src/reach/rays.ts';
 import { profileTo, stations } from './sweep.fixture.ts';
 import { readHills } from './terrain.fixture.ts';
 
@@ -121,6 +121,26 @@ describe('the loss to every cell', () => {
       [333, 700],
     ] as const)
       sweepLoss(hills, whole.frame, settings, lossDb, [stretch]);
+    expect(lossDb).toEqual(whole.lossDb);
+  });
+
+  it('is the same where two threads take turns at what is left of the rays', () => {
+    const [, { at, ...heights }] = stations;
+    const settings = { ...heights, polarization: 'vertical', earthRadiusKm: radiusKm } as const;
+    const whole = sweep(hills, at, settings, { raysPerCell: 1 });
+    const taken = newPieces();
+    const [one, other] = [raysLeft(whole.frame, taken), raysLeft(whole.frame, taken)].map((left) =>
+      left[Symbol.iterator](),
+    );
+    const lossDb = new Float32Array(whole.lossDb.length).fill(Number.NaN);
+    const done = new Set<unknown>();
+    for (let turn = 0; done.size < 2; turn++) {
+      // The one is three times as quick as the other.
+      const thread = turn % 4 === 0 ? other : one;
+      const next = thread?.next();
+      if (!next || next.done) done.add(thread);
+      else sweepLoss(hills, whole.frame, settings, lossDb, [next.value]);
+    }
     expect(lossDb).toEqual(whole.lossDb);
   });
 
