@@ -1,6 +1,7 @@
 /** The table of `readback paths`: each place and radio with what they should reach, and what was really heard. */
 import { createColors } from 'picocolors';
 import type { RadioPath } from '../consequences/paths.ts';
+import { shortName } from '../consequences/short-names.ts';
 import type { PathEnd } from '../consequences/wanted-paths.ts';
 import type { DisplayWidth } from '../findings/display-width.ts';
 import { wrapText } from '../findings/wrap-text.ts';
@@ -40,7 +41,7 @@ export async function pathsText(
   const row = rowPrinter(names, columns, widthOf, options);
   const blocks = [...groups].map(([heading, paths]) => {
     const members = [...new Set(paths.flatMap((path) => path.members))]
-      .map((id) => plan.members.get(id)?.name.split(' ')[0] ?? id)
+      .map((id) => shortName(plan, id))
       .join(', ');
     const beside = widthOf(heading) + 2 + widthOf(members) <= columns;
     const who = beside ? `  ${members}` : `\n${print.say(members, 4)}`;

@@ -7,6 +7,7 @@
  */
 import type { ChannelParticulars } from '../consequences/channel-particulars.ts';
 import type { Consequences } from '../consequences/consequences.ts';
+import { shortName } from '../consequences/short-names.ts';
 import type { CheckIn, Member, Plan, Rung } from '../plan/model.ts';
 import { formatSpacing } from '../radio/format-quantity.ts';
 import { formatTone } from '../radio/tone.ts';
@@ -191,7 +192,7 @@ function cardOf(context: Context, member: Member): CardData {
       reach: consequences
         .membersOf(ladder.reach)
         .filter((id) => id !== member.id)
-        .map((id) => plan.members.get(id)?.name.split(' ')[0] ?? id)
+        .map((id) => shortName(plan, id))
         .join(', '),
       rungs: ladder.rungs.map((rung) => {
         const plain = rungOf(plan, rung, words, onlyListens(consequences, member.id, rung.channel));

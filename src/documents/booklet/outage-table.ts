@@ -1,6 +1,7 @@
 /** What is lost when one thing fails, or two, in words for a table. */
 import type { Consequences } from '../../consequences/consequences.ts';
 import type { Lost, Outage } from '../../consequences/outages.ts';
+import { shortName } from '../../consequences/short-names.ts';
 import type { Plan } from '../../plan/model.ts';
 import { span } from '../figures.ts';
 import { heldTogether } from '../held-together.ts';
@@ -34,7 +35,7 @@ export function outageRows(
 function outageRow(plan: Plan, outage: Outage, words: Words): OutageRow {
   const when = ({ afterMin }: Lost<unknown>) =>
     heldTogether(afterMin === 0 ? words.atOnce : words.after(span(afterMin)));
-  const first = (id: string) => plan.members.get(id)?.name.split(' ')[0] ?? id;
+  const first = (id: string) => shortName(plan, id);
   const people = (ids: readonly string[]) => {
     const others = [...plan.members.keys()].filter((id) => !ids.includes(id));
     // Where most are meant it is shorter, and plainer, to say who is not.

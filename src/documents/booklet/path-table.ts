@@ -1,6 +1,7 @@
 /** The predicted paths as a table by where they start, with what was heard, and a picture of the ground under each. */
 import type { Consequences } from '../../consequences/consequences.ts';
 import type { RadioPath } from '../../consequences/paths.ts';
+import { shortName } from '../../consequences/short-names.ts';
 import type { PathEnd } from '../../consequences/wanted-paths.ts';
 import type { Plan } from '../../plan/model.ts';
 import { formatDistance } from '../../radio/format-quantity.ts';
@@ -46,9 +47,7 @@ export function pathGroups(plan: Plan, paths: readonly RadioPath[], words: Words
   }
   return [...groups].map(([from, some]) => ({
     from,
-    members: [...new Set(some.flatMap((path) => path.members))]
-      .map((id) => plan.members.get(id)?.name.split(' ')[0] ?? id)
-      .join(', '),
+    members: [...new Set(some.flatMap((path) => path.members))].map((id) => shortName(plan, id)).join(', '),
     paths: some.map((path) => pathRow(plan, path, words)),
   }));
 }
