@@ -13,6 +13,7 @@ import { formatSpacing } from '../radio/format-quantity.ts';
 import { formatTone } from '../radio/tone.ts';
 import type { Law } from '../regulations/law.ts';
 import { cardCode } from './card-code.ts';
+import { type CardRadios, callSignsByService, cardRadios, displayedName } from './card-radios.ts';
 import { clock, daysText, megahertz, shift, span, starts, toneText } from './figures.ts';
 import { triedText } from './tried.ts';
 import type { Words } from './words.ts';
@@ -42,20 +43,24 @@ export interface CardData {
   /** True for the card without names. */
   readonly general: boolean;
   readonly name: string;
-  /** Call signs, the amateur one first. */
+  /** Call signs, each with the radios it is said on, or its service, where there are several. */
   readonly calls: readonly string[];
+  /** The bearer's radios, where it matters which one is taken up; else empty. */
+  readonly radios: CardRadios['legend'];
   readonly first: {
     readonly slot: number;
     readonly name: string;
     /** Stands on one line, whatever size that takes. */
     readonly short: boolean;
+    /** Mark of the radio that serves for it; empty where any will do. */
+    readonly on: string;
     /** The bearer may not transmit there, and listens for the others. */
     readonly listen: boolean;
   } | null;
   /** Says what the arrow, the square and the minutes mean, where there is room. */
   readonly signs: boolean;
   readonly ladders: readonly LadderData[];
-  readonly checkIns: readonly CheckInData[];
+  readonly checkIns: readonly CardCheckIn[];
   /** Channels as rows of the table, with air between groups. */
   readonly channels: readonly ChannelData[];
   /** Channels only listened to that stand in a line below the table, where a small card has no rows for them. */
@@ -76,6 +81,8 @@ export interface RungData {
   readonly grade: string;
   /** Slot and name of a radio rung; null for one without a radio. */
   readonly channel: { readonly slot: number; readonly name: string } | null;
+  /** Marks of the radios that serve for it; empty where any will do. */
+  readonly on: string;
   /** What to do there. */
   readonly act: string;
   /** When to move on: `5 min`; empty where the rung is the last word. */
@@ -97,6 +104,11 @@ export interface CheckInData {
   readonly turns: boolean;
 }
 
+/** A check-in on a member's card, with which of their radios: `on B`; empty where any will do. */
+export interface CardCheckIn extends CheckInData {
+  readonly on: string;
+}
+
 export interface ChannelData {
   readonly slot: number;
   readonly name: string;
@@ -105,9 +117,11 @@ export interface ChannelData {
   readonly receive: string;
   readonly shift: string;
   readonly tone: string;
-  /** Settings of the power; on the general card the service. */
+  /** Settings of the power, with the marks of the radios; on the general card the service. */
   readonly power: string;
   readonly listenOnly: boolean;
+  /** Marks of the radios that serve for it; empty where every radio does on every channel. */
+  readonly on: string;
   /** What it is for and what else to know of it; empty where the card has no room. */
   readonly more: string;
   /** Begins a group of rows. */
@@ -186,6 +200,8 @@ interface Context {
 
 function cardOf(context: Context, member: Member): CardData {
   const { plan, law, consequences, words, roomy } = context;
+  const radios = cardRadios(plan, law, consequences, member, words);
+  const shown = displayedPlan(plan, consequences, member);
   const ladders = consequences.laddersOf(member.id).map(
     (ladder): LadderData => ({
       name: ladder.name,
@@ -195,7 +211,11 @@ function cardOf(context: Context, member: Member): CardData {
         .map((id) => shortName(plan, id))
         .join(', '),
       rungs: ladder.rungs.map((rung) => {
-        const plain = rungOf(plan, rung, words, onlyListens(consequences, member.id, rung.channel));
+        const listens = onlyListens(consequences, member.id, rung.channel);
+        const plain = {
+          ...rungOf(shown, rung, words, listens),
+          on: rung.channel === undefined ? '' : radios.neededOn(rung.channel),
+        };
         const tried = roomy ? triedText(plan, member, rung, words) : '';
         return tried === words.untried
           ? { ...plain, act: [plain.act, tried].filter(Boolean).join('; '), tried: '' }
@@ -204,22 +224,41 @@ function cardOf(context: Context, member: Member): CardData {
     }),
   );
   const firstRung = ladders[0]?.rungs.find((rung) => rung.channel !== null);
-  const checkIns = consequences.checkInsOf(member.id).map((checkIn) => {
-    const shown = checkInOf(plan, checkIn, checkIn.control.includes(member.id), words);
-    return { ...shown, listen: shown.listen || onlyListens(consequences, member.id, checkIn.channel) };
-  });
-  const first = firstRung?.channel ?? channelName(plan, checkIns[0]?.slot);
+  const checkIns = consequences.checkInsOf(member.id).map((checkIn) => ({
+    ...checkInOf(shown, checkIn, checkIn.control.includes(member.id), words),
+    listen: checkIn.listen || onlyListens(consequences, member.id, checkIn.channel),
+    on: onRadio(radios, checkIn.channel, words),
+  }));
+  const first = firstRung?.channel ?? channelName(shown, checkIns[0]?.slot);
   return {
     id: member.id,
     general: false,
     name: member.name,
-    calls: callSigns(member, law),
-    first: firstCall(first, onlyListens(consequences, member.id, first?.slot)),
+    calls: radios.calls,
+    first: firstCall(
+      first,
+      onlyListens(consequences, member.id, first?.slot),
+      first === null ? '' : radios.neededOn(first.slot),
+    ),
     ladders,
     checkIns,
     signs: hasRoomForSigns(context, ladders, checkIns.length),
-    ...backOf(context, member.id, channelsOf(context, member)),
+    ...backOf(context, member.id, channelsOf({ ...context, plan: shown }, member, radios), radios.legend),
   };
+}
+
+/** The plan with its channels under the names that this member's radios show. */
+function displayedPlan(plan: Plan, consequences: Consequences, member: Member): Plan {
+  const channels = [...plan.channels].map(([slot, channel]) => {
+    const name = displayedName(plan, consequences, member, slot, channel.name);
+    return [slot, name === channel.name ? channel : { ...channel, name }] as const;
+  });
+  return { ...plan, channels: new Map(channels) };
+}
+
+function onRadio(radios: CardRadios, slot: number | undefined, words: Words): string {
+  const needed = slot === undefined ? '' : radios.neededOn(slot);
+  return needed === '' ? '' : words.onRadio(needed);
 }
 
 /** No names, call signs or contacts: the ladder that most members follow, the channels and when somebody listens. */
@@ -228,7 +267,7 @@ function generalCard(context: Context): CardData {
   const [ladder] = [...plan.ladders.values()].toSorted(
     (a, b) => consequences.membersOf(b.who).length - consequences.membersOf(a.who).length,
   );
-  const rungs = ladder?.rungs.map((rung) => ({ ...rungOf(plan, rung, words), tried: '' })) ?? [];
+  const rungs = ladder?.rungs.map((rung) => ({ ...rungOf(plan, rung, words), on: '', tried: '' })) ?? [];
   const channels = [...consequences.channels.values()]
     .toSorted((a, b) => a.slot - b.slot)
     .map((on) => {
@@ -250,9 +289,10 @@ function generalCard(context: Context): CardData {
     first: firstCall(
       first,
       first !== null && consequences.channels.get(first.slot)?.transmitHz === undefined,
+      '',
     ),
     ladders,
-    checkIns: checkIns.map((checkIn) => checkInOf(plan, checkIn, false, words)),
+    checkIns: checkIns.map((checkIn) => ({ ...checkInOf(plan, checkIn, false, words), on: '' })),
     signs: hasRoomForSigns(context, ladders, checkIns.length),
     ...backOf(context, words.guestCard, channels),
   };
@@ -262,8 +302,9 @@ function backOf(
   { plan, consequences, check, roomy }: Context,
   id: string,
   channels: readonly ChannelData[],
-): Pick<CardData, 'channels' | 'listening' | 'notes' | 'code'> {
-  const lines = linesOf[plan.cards.size];
+  radios: CardRadios['legend'] = [],
+): Pick<CardData, 'radios' | 'channels' | 'listening' | 'notes' | 'code'> {
+  const lines = linesOf[plan.cards.size] - (roomy && radios.length > 0 ? 1 : 0);
   const asRows = roomy || channels.length <= lines;
   const rows = asRows ? channels : channels.filter((channel) => !channel.listenOnly);
   const text = cardCode(
@@ -275,6 +316,7 @@ function backOf(
     }),
   );
   return {
+    radios,
     channels: inGroups(2 * rows.length <= lines ? rows : rows.map((row) => ({ ...row, more: '' }))),
     listening: asRows ? [] : channels.filter((channel) => channel.listenOnly),
     notes: plan.cards.notes,
@@ -293,10 +335,7 @@ function inGroups(channels: readonly ChannelData[]): readonly ChannelData[] {
 
 /** Call signs, in the order of the country's services. */
 export function callSigns(member: Member, law: Law): readonly string[] {
-  const order = law.country.services.map((service) => service.id);
-  return [...member.licences]
-    .toSorted(([a], [b]) => order.indexOf(a) - order.indexOf(b))
-    .flatMap(([, licence]) => (licence.call === undefined ? [] : [licence.call]));
+  return callSignsByService(member, law).map(({ call }) => call);
 }
 
 /** True where they hold the channel but may not transmit on it; a channel that no radio of theirs holds is a finding. */
@@ -316,7 +355,12 @@ function hasRoomForSigns(
 }
 
 /** @param listens whoever it is for may not transmit on its channel, and neither calls nor sends there */
-export function rungOf(plan: Plan, rung: Rung, words: Words, listens = false): Omit<RungData, 'tried'> {
+export function rungOf(
+  plan: Plan,
+  rung: Rung,
+  words: Words,
+  listens = false,
+): Omit<RungData, 'on' | 'tried'> {
   const within = rung.withinMin === undefined ? '' : span(rung.withinMin);
   const grade = words.grade[rung.grade];
   if (rung.channel === undefined) {
@@ -343,8 +387,8 @@ export function rungOf(plan: Plan, rung: Rung, words: Words, listens = false): O
   return { grade, channel: channelName(plan, rung.channel), act: acts.join(', '), within };
 }
 
-function firstCall(channel: RungData['channel'], listen: boolean): CardData['first'] {
-  return channel === null ? null : { ...channel, short: isShort(channel.name), listen };
+function firstCall(channel: RungData['channel'], listen: boolean, on: string): CardData['first'] {
+  return channel === null ? null : { ...channel, short: isShort(channel.name), listen, on };
 }
 
 /** A name as long as radios show one is kept whole; a longer one may be broken. */
@@ -374,8 +418,8 @@ export function checkInOf(plan: Plan, checkIn: CheckIn, control: boolean, words:
   };
 }
 
-function channelsOf(context: Context, member: Member): readonly ChannelData[] {
-  const { consequences, words } = context;
+function channelsOf(context: Context, member: Member, radios: CardRadios): readonly ChannelData[] {
+  const { plan, consequences, words } = context;
   return [...consequences.channels.values()]
     .toSorted((a, b) => a.slot - b.slot)
     .flatMap((on) => {
@@ -386,8 +430,24 @@ function channelsOf(context: Context, member: Member): readonly ChannelData[] {
       // Radios name their settings, and a name is what their displays show.
       const settings = [...new Set(sending.flatMap((use) => (use.setting ? [use.setting.name] : [])))];
       const listenOnly = sending.length === 0;
-      return [channelData(context, on, listenOnly, listenOnly ? words.listenOnly : settings.join('/'))];
+      const row = channelData(context, on, listenOnly, listenOnly ? words.listenOnly : settings.join('/'));
+      const name = plan.channels.get(on.slot)?.name ?? row.name;
+      const marks = radios.marksOn(on.slot);
+      return [
+        {
+          ...row,
+          name,
+          short: isShort(name),
+          power: listenOnly ? row.power : powerWith(row.power, marks),
+          on: marks,
+        },
+      ];
     });
+}
+
+/** A short setting keeps its radio on the line; a longer one may part from it, or a narrow card had no room for it. */
+function powerWith(power: string, marks: string): string {
+  return marks === '' ? power : `${power}${power.length <= 6 ? '\u00a0' : ' '}${marks}`;
 }
 
 function channelData(
@@ -410,6 +470,7 @@ function channelData(
     tone: listenOnly ? '' : toneText(on),
     power,
     listenOnly,
+    on: '',
     more: roomy ? more.join('; ') : '',
     air: false,
   };

@@ -47,6 +47,10 @@ export const englishList = {
   /** After full hours of the clock: `07 10 13 h`. */
   hours: 'h',
   'listen-only': 'listen only',
+  /** Letters by which a card tells a member's radios apart, the first for the first; a seventh has its number. */
+  'radio-marks': ['A', 'B', 'C', 'D', 'E', 'F'],
+  /** After a call sign or a channel: the radio, or radios, by their marks. */
+  'on-radio': 'on {radio}',
   none: 'none',
   /** The power of a channel that is only listened to: whatever the radio is set to. */
   any: 'any',
@@ -220,7 +224,19 @@ export const englishList = {
   spelling: { letters: letterWords, figures: plainFigures },
   exposure: { estimate, 'at-the-body': atTheBody, 'no-limit': noLimit },
   /** Services, and licence classes within them, by their ids. */
-  services: {} as Texts,
+  services: {
+    amateur: 'amateur',
+    gmrs: 'GMRS',
+    frs: 'FRS',
+    murs: 'MURS',
+    cb: 'CB',
+    'uhf-cb': 'UHF CB',
+    pmr446: 'PMR446',
+    prs: 'PRS',
+    weather: 'weather',
+    interoperability: 'interoperability',
+    'simple-uk-light': 'business radio',
+  } as Texts,
   classes: {} as Readonly<Record<string, Texts>>,
   /** What is quoted from the rules of a country, by its code; `identify` by service, tables of exposure by `fcc` and `icnirp`. */
   rules: {} as Readonly<Record<string, RulesTexts>>,

@@ -37,6 +37,10 @@ export interface Words {
   /** After full hours of the clock: `07 10 13 h`. */
   readonly hours: string;
   readonly listenOnly: string;
+  /** The mark of a member's radio on their card, counted from 0. */
+  radioMark(index: number): string;
+  /** With which radio, by its mark. */
+  onRadio(mark: string): string;
   readonly none: string;
   /** The power of a channel that is only listened to: whatever the radio is set to. */
   readonly any: string;
@@ -153,6 +157,8 @@ export function wordsFrom(list: WordList, missing: ReadonlySet<string> = new Set
     utc: list.utc,
     hours: list.hours,
     listenOnly: list['listen-only'],
+    radioMark: (index) => list['radio-marks'][index] ?? String(index + 1),
+    onRadio: (radio) => fill(list['on-radio'], { radio }),
     none: list.none,
     any: list.any,
     anyPower: list['any-power'],

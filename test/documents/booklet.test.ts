@@ -240,7 +240,7 @@ test('a plan of eighty channels and a hundred members still makes booklet and gu
     (_, index) =>
       `  ${30 + index}:  { name: CH ${30 + index}, simplex: ${(146.4 + (index % 30) * 0.005).toFixed(3)}, width: 25 }`,
   );
-  const members = Array.from({ length: 100 }, (_, index) => `  extra-${index}: { name: Extra ${index} }`);
+  const members = Array.from({ length: 100 }, (_, index) => `  extra-${index}: { name: E${index} Extra }`);
   const text = demoPlan
     .replace('check-ins:\n', `${channels.join('\n')}\n\ncheck-ins:\n`)
     .replace(

@@ -77,6 +77,71 @@ test('the guest card has the roll calls and the watches for many, not those kept
   );
 });
 
+test('a card says which radio serves a channel, and which call is said on it', async () => {
+  // 47 CFR 97.119 and 95.1751: each service has its own call sign and its own duty to say it.
+  const ward = await cardOf(demoPlan, 'ward');
+  expect(ward.radios).toEqual([
+    { mark: 'A', name: 'Dual-band handheld' },
+    { mark: 'B', name: 'GMRS handheld' },
+  ]);
+  expect(ward.calls).toEqual(['KX4XWE on A', 'WZZZ401 on B']);
+  expect(ward.channels.map(({ slot, on }) => [slot, on])).toEqual([
+    [1, 'A'],
+    [2, 'A'],
+    [3, 'A'],
+    [4, 'A'],
+    [7, 'B'],
+    [8, 'B'],
+  ]);
+  expect(ward.first).toMatchObject({ slot: 1, on: 'A' });
+  expect(ward.ladders[0]?.rungs.map(({ on }) => on)).toEqual(['A', 'A', '']);
+  expect(ward.checkIns.map(({ slot, on }) => [slot, on])).toEqual([
+    [1, 'on A'],
+    [8, 'on B'],
+  ]);
+  // Her MURS handheld needs no call sign, and so no call is said on it.
+  expect((await cardOf(demoPlan, 'calder')).calls).toEqual(['WZZZ420 on A']);
+});
+
+test('where any radio will do, a rung names none', async () => {
+  const tomas = await cardOf(demoPlan, 'tomas');
+  expect(tomas.channels.map(({ slot, on }) => [slot, on])).toEqual([
+    [1, 'AB'],
+    [2, 'AB'],
+    [3, 'AB'],
+    [4, 'AB'],
+    [19, 'A'],
+  ]);
+  expect(tomas.ladders[0]?.rungs.every(({ on }) => on === '')).toBe(true);
+  expect(tomas.calls).toEqual(['KX4XTR']);
+  // With one radio, or two that do the same, there is nothing to tell apart.
+  expect(await cardOf(demoPlan, 'otis')).toMatchObject({ radios: [], calls: ['KX4XOB'] });
+});
+
+test('of two call signs each stands with its service where no radio tells them apart', async () => {
+  const text = demoPlan.replace(
+    'class: technician, call: KX4XOB, expires: 2032-10-30 } }',
+    'class: technician, call: KX4XOB, expires: 2032-10-30 }, gmrs: { call: WZZZ409 } }',
+  );
+  expect((await cardOf(text, 'otis')).calls).toEqual(['amateur KX4XOB', 'GMRS WZZZ409']);
+});
+
+test('a card has the name that its bearer reads on the display', async () => {
+  const text = demoPlan.replace('{ name: SIMP 1, ', '{ name: LONGNAME4, ');
+  const hollis = await cardOf(text, 'hollis');
+  const onDisplay = hollis.channels.find(({ slot }) => slot === 3)?.name;
+  const { plan, consequences } = await subjectOf(text);
+  const handheld = plan.radios.get('handheld');
+  if (handheld === undefined) throw new Error('the plan has no handheld');
+  expect(onDisplay).toBe(consequences.shownNames(handheld).get(3)?.shown);
+  expect(onDisplay?.length).toBeLessThanOrEqual(7);
+  expect(hollis.ladders[0]?.rungs[2]?.channel?.name).toBe(onDisplay);
+  expect(hollis.checkIns.find(({ slot }) => slot === 3)?.channel).toBe(onDisplay);
+  // A car radio shows one letter less, so both forms stand on the card of somebody with both.
+  const tomas = (await cardOf(text, 'tomas')).channels.find(({ slot }) => slot === 3)?.name;
+  expect(tomas?.split('/').map((name) => name.length <= 7)).toEqual([true, true]);
+});
+
 test('a card with room says what its signs mean; on a bank card the sheet alone says it', async () => {
   for (const [size, says] of [
     ['id-1', false],

@@ -30,13 +30,26 @@ export interface Sizes {
 /** Sizes are tried in steps of a quarter point, finer than the eye tells apart. */
 const stepPt = 0.25;
 
-function panelSetting(measure: Measure, sizePt: number, toPt: number, notes: Notes, cuts: Cuts): Setting {
+/**
+ * Lines and blocks stand this far apart. What does not fit in the smallest type is set close before it is said not
+ * to fit: lines of 8 points are still told apart at 1.1, and letters of 8 points are as large as they were.
+ */
+const spacings = { usual: { leading: 1.2, gapEm: 0.22 }, close: { leading: 1.1, gapEm: 0.08 } } as const;
+type Spacing = keyof typeof spacings;
+
+function panelSetting(
+  measure: Measure,
+  sizePt: number,
+  toPt: number,
+  notes: Notes,
+  cuts: Cuts,
+  spacing: Spacing,
+): Setting {
   return {
     measure,
     sizePt,
     leastPt: toPt,
-    leading: 1.2,
-    gapEm: 0.22,
+    ...spacings[spacing],
     cellPadEm: 0.3,
     headingSizes: [1.3, 1.12, 1, 1],
     notes,
@@ -113,8 +126,9 @@ function layAt(
   measure: Measure,
   known: KnownBlocks = knownBlocks(),
   cuts: Cuts = new Map(),
+  spacing: Spacing = 'usual',
 ): Trial {
-  const setting = panelSetting(measure, sizePt, sizes.toPt, newNotes(), cuts);
+  const setting = panelSetting(measure, sizePt, sizes.toPt, newNotes(), cuts, spacing);
   const notes: Notes[] = [];
   const slabs: Slab[] = [];
   let nodes = 0;
@@ -170,9 +184,16 @@ function bestTrial(
     else step = Math.floor((fitting + tooLarge) / 2);
     stride *= 2;
   }
-  const chosen = best ?? smallest ?? at(0);
+  const chosen = best ?? closeTrial(blocks, room, sizes, measure) ?? smallest ?? at(0);
   rememberSize(blocks, chosen.sizePt, known);
   return chosen;
+}
+
+/** Set close in the smallest type; undefined where that does not fit either. */
+function closeTrial(blocks: readonly Block[], room: Room, sizes: Sizes, measure: Measure): Trial | undefined {
+  // What is set close is not known from other cards, and they must not find it among what they know.
+  const trial = layAt(sizes.toPt, blocks, room, sizes, measure, knownBlocks(), new Map(), 'close');
+  return trial.fits ? trial : undefined;
 }
 
 /**
