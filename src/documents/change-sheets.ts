@@ -7,7 +7,7 @@ import type { Change, Revision, RevisionComparison, Spelling } from '../audit/co
 import type { CardSize, Plan } from '../plan/model.ts';
 import { clock, daysText, megahertz, shift, toneText } from './figures.ts';
 import type { Words } from './words.ts';
-import { entryValue } from './worksheets.ts';
+import { keyedValue } from './worksheets.ts';
 
 interface ChangeHead {
   readonly title: string;
@@ -76,7 +76,7 @@ export interface ChangeCard extends ChangeHead {
 /** Changes as the documents of a language spell them. */
 export function spellingIn(words: Words): Spelling {
   return {
-    entry: (entry, field) => entryValue(entry, field, words),
+    entry: (entry, field) => keyedValue(entry, field, words),
     clock: (time) => clock(time, words),
     days: (days) => daysText(days, words),
   };

@@ -7,7 +7,7 @@ import type { Consequences } from '../consequences/consequences.ts';
 import { type Entry, entriesOf } from '../consequences/entries.ts';
 import type { EntryField, Member, Plan, Radio } from '../plan/model.ts';
 import { formatPower, formatSpacing } from '../radio/format-quantity.ts';
-import { formatTone } from '../radio/tone.ts';
+import { formatTone, type Tone } from '../radio/tone.ts';
 import { megahertz, offsetSize } from './figures.ts';
 import type { Words } from './words.ts';
 
@@ -43,8 +43,6 @@ export interface EmptyPlace {
 export interface WorksheetEffort {
   readonly minutes: number;
   readonly keys: number;
-  /** An order of slots that saves a twentieth of the keys or more; null where none does. */
-  readonly better: { readonly slots: string; readonly saved: number } | null;
 }
 
 export interface WorksheetChannel {
@@ -92,7 +90,7 @@ function worksheet(
 ): WorksheetData {
   const order = radio.entryOrder.filter((field) => !(field === 'name' && radio.nameLength === 0));
   const entries = entriesOf(plan, consequences, radio, member?.id);
-  const values = entries.map((entry) => order.map((field) => entryValue(entry, field, words)));
+  const values = entries.map((entry) => order.map((field) => keyedValue(entry, field, words)));
   // A field with one value throughout is said once; with a single channel nothing is gained by that.
   const isSame = order.map(
     (_, column) => entries.length > 1 && new Set(values.map((row) => row[column])).size === 1,
@@ -102,14 +100,15 @@ function worksheet(
     (entry, index): WorksheetChannel => ({
       number: index + 1,
       slot: entry.slot,
-      name: entry.name,
+      // The second person reads the display aloud: the frame is headed by what stands there.
+      name: entry.shown || entry.name,
       empty: false,
       entries: order.flatMap((field, column) => {
         const value = values[index]?.[column] ?? '';
         const differs = value !== values[index - 1]?.[column];
         // The frame itself says that it is for listening, and has no room to say so twice.
         const said = value === words.anyPower ? words.any : value;
-        return isSame[column] ? [] : [{ field: words.field[field], value: said, differs }];
+        return isSame[column] ? [] : [{ ...labelled(words.field[field], said), differs }];
       }),
       listenOnly: entry.senders.length === 0,
       only:
@@ -130,7 +129,7 @@ function worksheet(
     radio: radio.name,
     holders: member === undefined ? consequences.holdersOf(radio.id).map(name) : [member.name],
     same: order.flatMap((field, column) =>
-      isSame[column] ? [{ field: words.field[field], value: values[0]?.[column] ?? '' }] : [],
+      isSame[column] ? [labelled(words.field[field], values[0]?.[column] ?? '')] : [],
     ),
     rows: inThrees(channels),
     signedInPlace: channels.length % 3 > 0,
@@ -140,13 +139,8 @@ function worksheet(
 }
 
 function effortOf(radio: Radio, entries: readonly Entry[]): WorksheetEffort {
-  const { keys, durationS, best } = entryEffort(radio, entries);
-  const saved = keys - best.keys;
-  return {
-    minutes: Math.max(1, Math.round(durationS / 60)),
-    keys,
-    better: saved * 20 < keys ? null : { slots: best.slots.join(', '), saved },
-  };
+  const { keys, durationS } = entryEffort(radio, entries);
+  return { minutes: Math.max(1, Math.round(durationS / 60)), keys };
 }
 
 function inThrees(channels: readonly WorksheetChannel[]): WorksheetData['rows'] {
@@ -155,7 +149,7 @@ function inThrees(channels: readonly WorksheetChannel[]): WorksheetData['rows'] 
   }));
 }
 
-/** One value as the radio's menu asks for it, in words and figures. */
+/** One value as a radio shows it, in words and figures. */
 export function entryValue(entry: Entry, field: EntryField, words: Words): string {
   switch (field) {
     case 'receive':
@@ -185,4 +179,37 @@ export function entryValue(entry: Entry, field: EntryField, words: Words): strin
     case 'name':
       return entry.shown;
   }
+}
+
+/**
+ * One value as paper has it for whoever keys it in: no figure without its unit, and as many decimals for an offset
+ * as for a frequency, so that 0.600 MHz and 5.000 MHz are not taken for each other.
+ */
+export function keyedValue(entry: Entry, field: EntryField, words: Words): string {
+  const plain = entryValue(entry, field, words);
+  if (plain === words.none) return plain;
+  switch (field) {
+    case 'receive':
+    case 'transmit':
+      return `${plain} MHz`;
+    case 'offset':
+      return `${megahertz(entry.offsetHz)} MHz`;
+    case 'tone':
+      return `${plain}${toneUnit(entry.tone)}`;
+    case 'receive-tone':
+      return `${plain}${toneUnit(entry.receiveTone)}`;
+    default:
+      return plain;
+  }
+}
+
+/** A frame has no room for `Offset direction` beside `146.940 MHz`: there the unit stands with the field. */
+function labelled(field: string, value: string): { readonly field: string; readonly value: string } {
+  const [, figures, unit] = /^(.*\d) (M?Hz)$/.exec(value) ?? [];
+  return figures === undefined ? { field, value } : { field: `${field}, ${unit}`, value: figures };
+}
+
+/** A tone has its hertz; a code is a name and has no unit. */
+function toneUnit(tone: Tone | undefined): string {
+  return tone?.kind === 'ctcss' ? ' Hz' : '';
 }

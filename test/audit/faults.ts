@@ -75,7 +75,9 @@ export const makers: Readonly<Partial<Record<CauseCode, Maker>>> = {
     return [slotOf(row)];
   },
   'point-moved': cell('offset', (value) =>
-    value === 'none' ? undefined : value.startsWith('0.') ? value.slice(2) : `0.${value}`,
+    value === 'none'
+      ? undefined
+      : String(Number(value)).replace(/^(?:0\.|(?=[1-9]))/, (at) => (at === '' ? '0.' : '')),
   ),
   'digits-exchanged': cell('receive', (value, _row, _bench, chance) => swapDigits(value, chance)),
   'one-digit-wrong': cell('receive', (value, _row, _bench, chance) => wrongDigit(value, chance)),

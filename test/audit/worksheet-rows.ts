@@ -37,7 +37,7 @@ export function worksheetRows({ plan, consequences }: TestedPlan, radio: Radio):
     ({ id }) => id === radio.id,
   );
   if (sheet === undefined) throw new Error(`no worksheet for ${radio.id}`);
-  const column = (field: string) => field.toLowerCase();
+  const column = (field: string) => field.replace(/, M?Hz$/, '').toLowerCase();
   return sheet.rows
     .flatMap(({ places }) => places)
     .flatMap((channel) => {

@@ -6,13 +6,13 @@ import { changeSet } from '../../src/documents/change-set.ts';
 import { changeWorksheets } from '../../src/documents/change-sheets.ts';
 import { clock, daysText } from '../../src/documents/figures.ts';
 import { english } from '../../src/documents/words.ts';
-import { entryValue } from '../../src/documents/worksheets.ts';
+import { keyedValue } from '../../src/documents/worksheets.ts';
 import { planCheck } from '../../src/plan/plan-check.ts';
 import { planFrom } from '../audit/worksheet-rows.ts';
 import { fontBytes } from './print/real-fonts.ts';
 
 const spelling: Spelling = {
-  entry: (entry, field) => entryValue(entry, field, english),
+  entry: (entry, field) => keyedValue(entry, field, english),
   clock: (time) => clock(time, english),
   days: (days) => daysText(days, english),
 };
@@ -51,7 +51,7 @@ describe('what a group is handed when a plan moves on', () => {
     expect(sheets.map(({ id }) => id)).not.toContain('gmrs-handheld');
     expect(handheld?.slots.map(({ slot }) => slot)).toEqual([1]);
     expect(handheld?.slots[0]?.entries.filter(({ differs }) => differs)).toEqual([
-      { field: 'Receive', was: '146.940', is: '146.715', differs: true },
+      { field: 'Receive', was: '146.940 MHz', is: '146.715 MHz', differs: true },
     ]);
     expect(handheld?.kept).toContain(2);
   });

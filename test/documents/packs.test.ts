@@ -75,7 +75,7 @@ test('on their own worksheet a channel that the member may not transmit on has n
     const channel = places.find((place) => !place.empty && place.slot === 1);
     if (sheet === undefined || channel === undefined || channel.empty) throw new Error(`no slot 1 for ${id}`);
     const said = (field: string) =>
-      [...sheet.same, ...channel.entries].find((entry) => entry.field === field)?.value;
+      [...sheet.same, ...channel.entries].find((entry) => entry.field.split(',')[0] === field)?.value;
     return { channel, values: ['Offset direction', 'Tone', 'Power'].map(said) };
   };
   const hers = sheetFor('hollis');

@@ -11,7 +11,7 @@ import { layText } from './lay-text.ts';
 import type { Measure } from './measure.ts';
 import type { Item, LaidOut, Page, Running } from './page.ts';
 import { setDown } from './set-down.ts';
-import { addNode, type Notes, newNotes, pointsPerMm, type Setting } from './slab.ts';
+import { addNode, type Notes, newNotes, pointsPerMm, type Setting, type Slab } from './slab.ts';
 
 /** A4: ISO 216. Letter: 8.5 by 11 inches, ANSI/ASME Y14.1. In points. */
 export const papers: {
@@ -89,8 +89,11 @@ function arrange(
   const paper = papers[content.paper];
   const widthPt = paper.widthPt - 2 * marginPt;
   const runningPt = Math.max(8, content.sizePt * 0.85);
-  const top = marginPt + (content.head.length > 0 ? runningPt * 1.2 : 0);
-  const bottom = paper.heightPt - marginPt - (content.foot.length > 0 ? runningPt * 1.2 : 0);
+  const [head, foot] = [content.head, content.foot].map((inline) =>
+    inline.length === 0 ? [] : layRunning(inline, widestPage, setting, widthPt, runningPt),
+  ) as [readonly Slab[], readonly Slab[]];
+  const top = marginPt + head.length * runningPt * 1.2;
+  const bottom = paper.heightPt - marginPt - foot.length * runningPt * 1.2;
   const root = addNode(setting, 'Document', undefined);
   const slabs = layBlocks(content.blocks, widthPt, setting, root);
   const { pages: filled, tooTall } = fillPages(slabs, bottom - top);
@@ -118,6 +121,37 @@ function arrange(
   return { filled, setting, notes, runningPt, top, bottom, pageOfId, outline };
 }
 
+interface PageNumber {
+  readonly page: number;
+  readonly pages: number;
+}
+
+/** Takes as many lines as any page of a document will: the room of running lines is one on every page. */
+const widestPage: PageNumber = { page: 888, pages: 888 };
+
+/** The lines of a running head or foot; one that is too long for a line goes on in the next, and nothing is lost. */
+function layRunning(
+  inline: readonly Inline[],
+  { page, pages }: PageNumber,
+  setting: Setting,
+  widthPt: number,
+  sizePt: number,
+): readonly Slab[] {
+  const numbered = inline.map(
+    (item): Inline =>
+      item.kind === 'page' || item.kind === 'pages'
+        ? {
+            kind: 'text',
+            text: String(item.kind === 'page' ? page : pages),
+            strong: false,
+            code: false,
+            whole: true,
+          }
+        : item,
+  );
+  return layText(numbered, widthPt, sizePt, setting, { what: 'the running line' });
+}
+
 function setPages(content: PagedDocument, arranged: Arranged): LaidOut {
   const { filled, setting, notes, runningPt, top, bottom, pageOfId, outline } = arranged;
   const { measure } = setting;
@@ -126,30 +160,21 @@ function setPages(content: PagedDocument, arranged: Arranged): LaidOut {
   const pages = filled.map((standing, index): Page => {
     const items: Item[] = [];
     const running = (inline: readonly Inline[], y: number, kind: Running): void => {
-      const numbered = inline.map(
-        (item): Inline =>
-          item.kind === 'page' || item.kind === 'pages'
-            ? {
-                kind: 'text',
-                text: String(item.kind === 'page' ? index + 1 : filled.length),
-                strong: false,
-                code: false,
-                whole: true,
-              }
-            : item,
-      );
-      const [line] = layText(numbered, widthPt, runningPt, setting, { what: 'the running line' });
+      const number = { page: index + 1, pages: filled.length };
       const placed: Item[] = [];
-      setDown(line?.parts ?? [], marginPt, y, 0, measure, placed);
+      layRunning(inline, number, setting, widthPt, runningPt).forEach((line, row) => {
+        setDown(line.parts, marginPt, y + row * runningPt * 1.2, 0, measure, placed);
+      });
       for (const item of placed) items.push(item.kind === 'group' ? item : { ...item, running: kind });
     };
     if (content.head.length > 0) {
       running(content.head, marginPt - runningPt * 1.1, 'Header');
+      const ruleY = top - runningPt * 0.85;
       items.push({
         kind: 'line',
         points: [
-          [marginPt, marginPt + runningPt * 0.35],
-          [paper.widthPt - marginPt, marginPt + runningPt * 0.35],
+          [marginPt, ruleY],
+          [paper.widthPt - marginPt, ruleY],
         ],
         widthPt: 0.3,
         running: 'Header',

@@ -228,6 +228,28 @@ it('a long cell over several columns widens the one that takes what room is left
   expect((second?.x ?? 0) - (first?.x ?? 0)).toBeCloseTo(15, 6);
 });
 
+it('a running head that is too long for a line goes on in the next, above the rule and the text', () => {
+  const short = lay('<running-head>head</running-head><p>text</p>').pages[0];
+  // Thirty words of four letters with their spaces are 150 letters of 4.25 pt; a line holds 120.
+  const long = lay(`<running-head>${'abcd '.repeat(29)}<b>last</b></running-head><p>text</p>`).pages[0];
+  const read = texts(long).filter(({ running }) => running === 'Header');
+  expect(
+    read
+      .map(({ text }) => text)
+      .join('')
+      .trim()
+      .split(' '),
+  ).toHaveLength(30);
+  expect(read.at(-1)?.text).toBe('last');
+  const yOf = (page: Page | undefined, text: string) =>
+    texts(page).find((item) => item.text === text)?.y ?? 0;
+  expect(yOf(long, 'text') - yOf(short, 'text')).toBeCloseTo(8.5 * 1.2, 6);
+  const rule = long?.items.find((item) => item.kind === 'line');
+  const ruleY = rule?.kind === 'line' ? (rule.points[0]?.[1] ?? 0) : 0;
+  expect(ruleY).toBeGreaterThan(yOf(long, 'last'));
+  expect(ruleY).toBeLessThan(yOf(long, 'text'));
+});
+
 it('the running foot counts the pages, and a reference names the page of its part', () => {
   const laid = lay(
     `<running-foot>Page <page/> of <pages/></running-foot><p>see <page-of id="b"/>!</p><section id="b" new-page="yes"><p>here</p></section>`,
