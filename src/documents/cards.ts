@@ -11,10 +11,11 @@ import { shortName } from '../consequences/short-names.ts';
 import type { CheckIn, Member, Plan, Rung } from '../plan/model.ts';
 import { formatSpacing } from '../radio/format-quantity.ts';
 import { formatTone } from '../radio/tone.ts';
-import type { Law } from '../regulations/law.ts';
+import { type Law, serviceById } from '../regulations/law.ts';
 import { cardCode } from './card-code.ts';
 import { type CardRadios, callSignsByService, cardRadios, displayedName } from './card-radios.ts';
 import { clock, daysText, megahertz, shift, span, starts, toneText } from './figures.ts';
+import { heldTogether } from './held-together.ts';
 import { triedText } from './tried.ts';
 import type { Words } from './words.ts';
 
@@ -30,6 +31,8 @@ export interface CardsData {
   readonly paper: 'Letter' | 'A4';
   readonly flip: Plan['cards']['flip'];
   readonly flipWords: string;
+  /** Both sides of a card stand on one side of the sheet, and are folded back to back. */
+  readonly folded: boolean;
   /** The largest type that is of use on a card of this size. */
   readonly fromPt: number;
   /** True for sizes with room for more than the least: trials beside rungs, uses below channels. */
@@ -65,6 +68,11 @@ export interface CardData {
   readonly channels: readonly ChannelData[];
   /** Channels only listened to that stand in a line below the table, where a small card has no rows for them. */
   readonly listening: readonly ChannelData[];
+  /** The spacing of every channel; empty where they differ or the card has no room. */
+  readonly spacing: string;
+  /** The first of the group's notes, under the first call; empty where there is none or the front has no room. */
+  readonly urgent: string;
+  /** The other notes, at the foot of the back. */
   readonly notes: readonly string[];
   /** The figure of the code on the back, and its width; null where the plan asks for none. */
   readonly code: { readonly figure: string; readonly text: string; readonly mm: number } | null;
@@ -124,6 +132,7 @@ export interface ChannelData {
   readonly on: string;
   /** What it is for and what else to know of it; empty where the card has no room. */
   readonly more: string;
+  readonly spacing: string;
   /** Begins a group of rows. */
   readonly air: boolean;
 }
@@ -159,6 +168,7 @@ export function gatherCards(
     paper: cards.sheet === 'letter' ? 'Letter' : 'A4',
     flip: cards.flip,
     flipWords: words.flip[cards.flip],
+    folded: cards.size === 'fold',
     fromPt: largestPt[cards.size],
     roomy,
     cards: members.map((member) => cardOf(context, member)),
@@ -187,6 +197,11 @@ export function gatherGeneralCard(
           channels: inGroups(card.channels.slice(part * mostGuestChannels, (part + 1) * mostGuestChannels)),
         }));
   return { ...sheet, cards };
+}
+
+/** The same card with its first note on the back, for a front that has no line to spare. */
+export function withNotesBehind(card: CardData): CardData {
+  return card.urgent === '' ? card : { ...card, urgent: '', notes: [card.urgent, ...card.notes] };
 }
 
 interface Context {
@@ -263,7 +278,7 @@ function onRadio(radios: CardRadios, slot: number | undefined, words: Words): st
 
 /** No names, call signs or contacts: the ladder that most members follow, the channels and when somebody listens. */
 function generalCard(context: Context): CardData {
-  const { plan, consequences, words } = context;
+  const { plan, law, consequences, words } = context;
   const [ladder] = [...plan.ladders.values()].toSorted(
     (a, b) => consequences.membersOf(b.who).length - consequences.membersOf(a.who).length,
   );
@@ -272,7 +287,7 @@ function generalCard(context: Context): CardData {
     .toSorted((a, b) => a.slot - b.slot)
     .map((on) => {
       const [service] = on.services;
-      const licence = service === undefined ? '' : words.service(service);
+      const licence = service === undefined ? '' : serviceOf(law, service, words);
       return channelData(context, on, on.transmitHz === undefined, licence);
     });
   const first = rungs.find((rung) => rung.channel !== null)?.channel ?? null;
@@ -298,12 +313,17 @@ function generalCard(context: Context): CardData {
   };
 }
 
+function serviceOf(law: Law, id: string, words: Words): string {
+  const name = words.service(id);
+  return serviceById(law, id)?.licence === 'none' ? words.noLicence(name) : name;
+}
+
 function backOf(
   { plan, consequences, check, roomy }: Context,
   id: string,
   channels: readonly ChannelData[],
   radios: CardRadios['legend'] = [],
-): Pick<CardData, 'radios' | 'channels' | 'listening' | 'notes' | 'code'> {
+): Pick<CardData, 'radios' | 'channels' | 'spacing' | 'listening' | 'urgent' | 'notes' | 'code'> {
   const lines = linesOf[plan.cards.size] - (roomy && radios.length > 0 ? 1 : 0);
   const asRows = roomy || channels.length <= lines;
   const rows = asRows ? channels : channels.filter((channel) => !channel.listenOnly);
@@ -315,11 +335,22 @@ function backOf(
       return on === undefined ? [] : [{ on, listenOnly }];
     }),
   );
+  // What is the same on every channel is said once, below them.
+  const [spacing = '', ...others] = roomy ? new Set(channels.map((channel) => channel.spacing)) : [];
+  const saidOnce = others.length === 0 && channels.length > 1;
+  const full = rows.map((row) => ({
+    ...row,
+    more: roomy ? heldTogether([row.more, saidOnce ? '' : row.spacing].filter(Boolean).join('; ')) : '',
+  }));
+  const taken = full.reduce((sum, { more }) => sum + (more === '' ? 1 : 2), saidOnce ? 1 : 0);
+  const [urgent = '', ...notes] = plan.cards.notes;
   return {
     radios,
-    channels: inGroups(2 * rows.length <= lines ? rows : rows.map((row) => ({ ...row, more: '' }))),
+    channels: inGroups(taken <= lines ? full : rows.map((row) => ({ ...row, more: '' }))),
+    spacing: saidOnce && rows.length > 0 ? heldTogether(spacing) : '',
     listening: asRows ? [] : channels.filter((channel) => channel.listenOnly),
-    notes: plan.cards.notes,
+    urgent,
+    notes,
     code: plan.cards.qr === true ? { figure: `code-${id}`, text, mm: 0 } : null,
   };
 }
@@ -381,7 +412,7 @@ export function rungOf(
           plan.mailboxes.get(rung.mailbox)?.call ?? rung.mailbox,
           rung.through.map((id) => plan.digipeaters.get(id)?.call ?? id),
         ),
-    rung.calls === undefined ? '' : words.calls(rung.calls),
+    rung.calls === undefined ? '' : words.calls(rung.calls).replace(' ', '\u00a0'),
     rung.other ?? '',
   ].filter(Boolean);
   return { grade, channel: channelName(plan, rung.channel), act: acts.join(', '), within };
@@ -459,7 +490,6 @@ function channelData(
   const more = [
     on.channel.use ?? '',
     on.receiveTone === undefined ? '' : words.toneBack(formatTone(on.receiveTone)),
-    formatSpacing(on.spacingHz),
   ].filter(Boolean);
   return {
     slot: on.slot,
@@ -472,6 +502,7 @@ function channelData(
     listenOnly,
     on: '',
     more: roomy ? more.join('; ') : '',
+    spacing: formatSpacing(on.spacingHz),
     air: false,
   };
 }

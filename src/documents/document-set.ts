@@ -5,7 +5,7 @@
 import type { PlanPath } from '../findings/finding.ts';
 import { type BookletSubject, cautionOf, gatherBooklet } from './booklet/booklet.ts';
 import { gatherCalendars } from './calendar.ts';
-import { type CardsData, gatherCards, gatherGeneralCard } from './cards.ts';
+import { type CardsData, gatherCards, gatherGeneralCard, withNotesBehind } from './cards.ts';
 import { gatherChannelList } from './channel-list.ts';
 import { channelListCsv } from './channel-list-csv.ts';
 import { type IcsCalendar, ics } from './formats/ics.ts';
@@ -13,7 +13,7 @@ import { manifest } from './manifest.ts';
 import type { Scene } from './print/content.ts';
 import { fineModuleMm, plainModuleMm, qrScene } from './print/qr-scene.ts';
 import { layTestSheet } from './print/test-sheet.ts';
-import { type Press, type Printed, type PrintFlaw, printerFor } from './printer.ts';
+import { crowdedFronts, type Press, type Printed, type PrintFlaw, printerFor } from './printer.ts';
 import { gatherWorksheets } from './worksheets.ts';
 
 export interface DocumentSet {
@@ -58,7 +58,16 @@ export async function documentSet(
     keep(path, printer.pdf(printer.content(template, data), at));
   const addCards = async (path: string, cards: CardsData) => {
     const { data, figures } = await withCodes(cards);
-    keep(path, printer.pdf(printer.content('cards.hbs', data, figures), ['cards', 'size']));
+    const lay = (set: CardsData) => printer.lay(printer.content('cards.hbs', set, figures));
+    let laid = lay(data);
+    const crowded = crowdedFronts(laid);
+    // A front that has no line for the first note leaves it to the back; the others keep it.
+    if (data.cards.some(({ id, urgent }) => urgent !== '' && crowded.has(id)))
+      laid = lay({
+        ...data,
+        cards: data.cards.map((card) => (crowded.has(card.id) ? withNotesBehind(card) : card)),
+      });
+    keep(path, printer.paint(laid, ['cards', 'size']));
   };
 
   const cards = gatherCards(plan, law, consequences, check, words);

@@ -44,6 +44,8 @@ export interface Printer {
   content(template: string, data: object, figures?: Figures): Content;
   /** @param at where in the plan a flaw is shown, if it is not on somebody's card */
   pdf(content: Content, at: PlanPath): Promise<Printed>;
+  /** Pages, not painted yet. */
+  lay(content: Content): LaidOut;
   paint(laid: LaidOut, at: PlanPath): Promise<Printed>;
   html(content: Content): Uint8Array;
 }
@@ -61,10 +63,12 @@ export async function printerFor(plan: Plan, press: Press): Promise<Printer> {
     bytes: await paint(laid, { fonts, date, subject: press.words.revision(plan.revision) }),
     flaws: flawsOf(plan, laid, at),
   });
+  const lay = (content: Content): LaidOut => layOut(content, measure, { backOffsetMm: { right, down } });
   return {
     measure,
     content: (template, data, figures = new Map()) => readContent(render(template, data), figures, template),
-    pdf: (content, at) => painted(layOut(content, measure, { backOffsetMm: { right, down } }), at),
+    pdf: (content, at) => painted(lay(content), at),
+    lay,
     paint: painted,
     html: (content) => new TextEncoder().encode(html(content)),
   };
@@ -92,6 +96,11 @@ function flawsOf(plan: Plan, laid: LaidOut, at: PlanPath): PrintFlaw[] {
 function memberOfCard(plan: Plan, what: string): PlanPath | undefined {
   const id = /^card ([a-z0-9-]+)/.exec(what)?.[1];
   return id !== undefined && plan.members.has(id) ? ['members', id] : undefined;
+}
+
+/** Cards, by their ids, of which the front does not hold what is meant for it. */
+export function crowdedFronts(laid: LaidOut): ReadonlySet<string> {
+  return new Set(laid.overflows.flatMap(({ what }) => /^card (.+?), front/.exec(what)?.[1] ?? []));
 }
 
 function capitalised(text: string): string {

@@ -52,6 +52,8 @@ export const englishList = {
   /** After a call sign or a channel: the radio, or radios, by their marks. */
   'on-radio': 'on {radio}',
   none: 'none',
+  /** A service that asks nobody for a licence. */
+  'no-licence': '{service}, no licence',
   /** The power of a channel that is only listened to: whatever the radio is set to. */
   any: 'any',
   'any-power': 'any (never transmit)',

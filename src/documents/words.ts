@@ -122,6 +122,7 @@ export interface Words {
     limits(table: Country['exposure'], known: string): string;
   };
   service(id: string): string;
+  noLicence(service: string): string;
   licenceClass(service: string, id: string): string;
   caution(country: Country): Said;
   /** How a service must identify itself, in the words of the country's row where the list has none. */
@@ -238,6 +239,7 @@ export function wordsFrom(list: WordList, missing: ReadonlySet<string> = new Set
       limits: (table, known) => of(list['exposure-limits'], table) ?? known,
     },
     service: (id) => of(list.services, id) ?? id,
+    noLicence: (service) => fill(list['no-licence'], { service }),
     licenceClass: (service, id) => of(of(list.classes, service), id) ?? id,
     caution: (country) => quoted(of(rules, country.code)?.caution, country.caution, country),
     identify: (country, service, how) => quoted(of(of(rules, country.code)?.identify, service), how, country),

@@ -142,6 +142,64 @@ test('a card has the name that its bearer reads on the display', async () => {
   expect(tomas?.split('/').map((name) => name.length <= 7)).toEqual([true, true]);
 });
 
+async function printed(text: string, path: string): Promise<readonly string[]> {
+  const { files, flaws } = await documentSet(await subjectOf(text), press(), { packs: true });
+  expect(flaws).toEqual([]);
+  const pdf = await getDocumentProxy((files.get(path) ?? new Uint8Array()).slice());
+  return (await extractText(pdf, { mergePages: false })).text;
+}
+
+test('what is for life at risk stands on the front, and on the back of a card whose front is full', async () => {
+  const note = 'Life at risk? Any channel, any words.';
+  const [front = '', back = ''] = await printed(demoPlan, 'packs/inez/card.pdf');
+  expect([front.includes(note), back.includes(note)]).toEqual([true, false]);
+  // Two more rungs than the front of a bank card has lines for, with the note.
+  const rung = '- { grade: contingency, channel: 3, from: lookout, calls: 3, within: 45 min }';
+  const full = demoPlan.replace(
+    rung,
+    `${rung}\n      - { grade: contingency, channel: 4, calls: 3, within: 45 min }`,
+  );
+  const [fullFront = '', fullBack = ''] = await printed(full, 'packs/inez/card.pdf');
+  expect([fullFront.includes(note), fullBack.includes(note)]).toEqual([false, true]);
+  // The others of the sheet keep it in front.
+  const [otherFront = ''] = await printed(full, 'packs/bram/card.pdf');
+  expect(otherFront).toContain(note);
+});
+
+test('a spacing that every channel has is said once, and one that differs beside its channel', async () => {
+  const a6 = demoPlan.replace('size: id-1', 'size: a6');
+  const inez = await cardOf(a6, 'inez');
+  expect(inez.spacing).toBe('');
+  expect(inez.channels.find(({ slot }) => slot === 11)?.more).toMatch(/12\.5\u00a0kHz$/);
+  const otis = await cardOf(
+    a6
+      .replace('standard: MURS 3', 'listen: 151.940, width: 25')
+      .replace('listen: 162.550', 'listen: 162.550, width: 25'),
+    'otis',
+  );
+  expect(otis.spacing).toBe('25\u00a0kHz');
+  expect(otis.channels.every(({ more }) => !more.includes('kHz'))).toBe(true);
+});
+
+test('the guest card says of each channel its service, and where no licence is asked for', async () => {
+  const { plan, law, consequences, check } = await subjectOf(demoPlan);
+  const [card] = gatherGeneralCard(plan, law, consequences, check, english).cards;
+  // 47 CFR 95.2705 (MURS: no individual licence) and 95.1705 (GMRS: an individual licence).
+  const services = new Map(card?.channels.map(({ slot, power }) => [slot, power]));
+  expect([services.get(1), services.get(8), services.get(11)]).toEqual([
+    'amateur',
+    'GMRS',
+    'MURS, no licence',
+  ]);
+});
+
+test('the note on a sheet of folded cards says where to fold, and nothing of a second side', async () => {
+  const [sheet = ''] = await printed(demoPlan.replace('size: id-1', 'size: fold'), 'cards.pdf');
+  expect(sheet).toMatch(/fold at\s+the dotted ones/);
+  expect(sheet).not.toContain('both sides');
+  expect((await printed(demoPlan, 'cards.pdf'))[0]).toMatch(/Print both sides/);
+});
+
 test('a card with room says what its signs mean; on a bank card the sheet alone says it', async () => {
   for (const [size, says] of [
     ['id-1', false],
@@ -169,7 +227,7 @@ test('a large card shows what was heard on a rung from where its bearer may be, 
   expect(rungs?.[0]?.tried).toBe(
     'tried 15 Nov: North Trailhead readable, Creek Shelter broken, Bald Lookout readable',
   );
-  expect(rungs?.[1]?.act).toBe('3 calls; untried');
+  expect(rungs?.[1]?.act).toBe('3\u00a0calls; untried');
   expect(rungs?.[3]?.tried).toBe('');
 });
 

@@ -90,7 +90,7 @@ export function impose(
           group(slot, [...front, ...back], format, grid.turned ? 90 : 0),
           ...cutMarks(slot, format, grid.turned),
         );
-        fronts.push(...slotName(slot, `${card.id}`, measure, format));
+        fronts.push(...slotName(slot, card.id, measure, format));
         return;
       }
       const front = side(card, 'front');
@@ -99,11 +99,11 @@ export function impose(
       fronts.push(
         group(slot, front, format, grid.turned ? 90 : 0),
         ...cutMarks(slot, format, grid.turned),
-        ...slotName(slot, `${card.id} A`, measure, format),
+        ...slotName(slot, card.id, measure, format),
       );
       backs.push(
         group(reverse, back, format, turnBehind(grid.turned, content.flip)),
-        ...slotName(reverse, `${card.id} B`, measure, format),
+        ...slotName(reverse, card.id, measure, format),
       );
     });
     const foot = sheetFoot(content, paper, setting);

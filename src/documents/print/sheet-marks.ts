@@ -54,7 +54,7 @@ export function cutMarks(slot: Slot, format: CardFormat, turned: boolean): Item[
 
 /** A printer's mark: the card's short name in the gap above its paper, the same spot on both sides. */
 export function slotName(slot: Slot, name: string, measure: Measure, format: CardFormat): Item[] {
-  const sizePt = 6;
+  const sizePt = 8;
   const setting: Setting = {
     measure,
     sizePt,
@@ -73,7 +73,7 @@ export function slotName(slot: Slot, name: string, measure: Measure, format: Car
     setting,
     { align: 'center', what: 'the name' },
   );
-  const up = format.panels === 2 ? 8.5 : 7;
+  const up = format.panels === 2 ? 10.5 : 9;
   // In the middle of a fold stands the mark of the fold.
   const aside = format.panels === 2 ? slot.widthPt / 4 : 0;
   const items: Item[] = [];

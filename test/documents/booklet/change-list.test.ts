@@ -34,7 +34,7 @@ describe('the list of changes', async () => {
   test('says who has which radio to enter again, with what is to be keyed in and cleared', () => {
     const handheld = list.radios.find(({ name }) => name === now.plan.radios.get('handheld')?.name);
     expect(handheld?.slots).toEqual([
-      { slot: 1, name: 'GAP', what: 'Receive 146.940 to 146.715' },
+      { slot: 1, name: 'GAP', what: 'Receive 146.940 MHz to 146.715 MHz' },
       { slot: 10, name: 'NEW', what: 'new' },
       { slot: 9, name: 'WX', what: 'clear' },
     ]);
