@@ -184,15 +184,21 @@ function bestTrial(
     else step = Math.floor((fitting + tooLarge) / 2);
     stride *= 2;
   }
-  const chosen = best ?? closeTrial(blocks, room, sizes, measure) ?? smallest ?? at(0);
+  const chosen = best ?? closeTrial(blocks, room, sizes, measure, cuts) ?? smallest ?? at(0);
   rememberSize(blocks, chosen.sizePt, known);
   return chosen;
 }
 
 /** Set close in the smallest type; undefined where that does not fit either. */
-function closeTrial(blocks: readonly Block[], room: Room, sizes: Sizes, measure: Measure): Trial | undefined {
+function closeTrial(
+  blocks: readonly Block[],
+  room: Room,
+  sizes: Sizes,
+  measure: Measure,
+  cuts: Cuts,
+): Trial | undefined {
   // What is set close is not known from other cards, and they must not find it among what they know.
-  const trial = layAt(sizes.toPt, blocks, room, sizes, measure, knownBlocks(), new Map(), 'close');
+  const trial = layAt(sizes.toPt, blocks, room, sizes, measure, knownBlocks(), cuts, 'close');
   return trial.fits ? trial : undefined;
 }
 
