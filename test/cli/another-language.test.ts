@@ -54,7 +54,7 @@ function bring(folder: string): void {
   const own = join(projectRoot, 'templates');
   for (const name of readdirSync(own).filter((each) => each.endsWith('.hbs')))
     writeFileSync(join(folder, name), translatedTemplate(readFileSync(join(own, name), 'utf8')));
-  const list = translated(parse(readFileSync(join(own, 'words.yaml'), 'utf8'))) as object;
+  const list = translated(parse(readFileSync(join(own, 'words.yaml'), 'utf8'))) as { services?: object };
   const services = Object.fromEntries(
     ['amateur', 'gmrs', 'frs', 'murs', 'pmr446', 'weather'].map((id) => [id, inGreek(id)]),
   );
@@ -70,7 +70,7 @@ function bring(folder: string): void {
     stringify({
       ...list,
       language,
-      services,
+      services: { ...list.services, ...services },
       classes: { amateur: general },
       rules,
       'exposure-limits': limits,
