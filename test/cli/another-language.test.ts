@@ -79,7 +79,7 @@ function bring(folder: string): void {
 }
 
 /** Units, classes of emission, the two sides of a sheet and its guest card: in Latin letters in every language. */
-const everywhere = 'MHz kHz GHz W mW dBi dB h min m mm km F E K A B q'.split(' ');
+const everywhere = 'Hz MHz kHz GHz W mW dBi dB h min m mm km F E K A B q'.split(' ');
 
 /** The group's own words: every value of the plan, ids of members and radios, names of settings and contacts. */
 function ownWords(plan: string): ReadonlySet<string> {
