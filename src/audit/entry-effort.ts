@@ -1,5 +1,6 @@
 /**
- * How many keys it takes to enter a plan in a radio by hand, and about how long that is.
+ * How many keys it takes to enter a plan in a radio by hand, about how long that is, and in which order of slots
+ * it takes least.
  *
  * A model of a keypad radio, of our own and from common practice, not of any one maker's:
  *
@@ -22,6 +23,7 @@ import { dcsCodes104 } from '../radio/dcs.ts';
 import { formatFrequency } from '../radio/format-quantity.ts';
 import { formatTone, type Tone } from '../radio/tone.ts';
 import { askedFields } from './compare-entries.ts';
+import { shortestOrder } from './shortest-order.ts';
 
 const keyS = 0.5;
 const findS = 1.35;
@@ -32,6 +34,8 @@ export interface EntryEffort {
   readonly fieldsSet: number;
   readonly fieldsKept: number;
   readonly durationS: number;
+  /** The order of slots that takes fewest keys. */
+  readonly best: { readonly slots: readonly number[]; readonly keys: number };
 }
 
 /** In the order of the entries, which is that of the sheet. */
@@ -40,11 +44,18 @@ export function entryEffort(radio: Radio, entries: readonly Entry[]): EntryEffor
   const steps = entries.map((entry, index) => stepKeys(radio, fields, entries[index - 1], entry));
   const keys = sum(steps.map((step) => step.keys));
   const fieldsSet = sum(steps.map((step) => step.fieldsSet));
+  const order = shortestOrder(entries.length, (from, to) => {
+    const entry = entries[to];
+    return entry === undefined
+      ? 0
+      : stepKeys(radio, fields, from === undefined ? undefined : entries[from], entry).keys;
+  });
   return {
     keys,
     fieldsSet,
     fieldsKept: fields.length * entries.length - fieldsSet,
     durationS: keys * keyS + (fieldsSet + entries.length) * findS,
+    best: { slots: order.order.flatMap((at) => entries[at]?.slot ?? []), keys: order.cost },
   };
 }
 

@@ -43,6 +43,8 @@ export interface EmptyPlace {
 export interface WorksheetEffort {
   readonly minutes: number;
   readonly keys: number;
+  /** An order of slots that saves a twentieth of the keys or more; null where none does. */
+  readonly better: { readonly slots: string; readonly saved: number } | null;
 }
 
 export interface WorksheetChannel {
@@ -139,8 +141,13 @@ function worksheet(
 }
 
 function effortOf(radio: Radio, entries: readonly Entry[]): WorksheetEffort {
-  const { keys, durationS } = entryEffort(radio, entries);
-  return { minutes: Math.max(1, Math.round(durationS / 60)), keys };
+  const { keys, durationS, best } = entryEffort(radio, entries);
+  const saved = keys - best.keys;
+  return {
+    minutes: Math.max(1, Math.round(durationS / 60)),
+    keys,
+    better: saved * 20 < keys ? null : { slots: best.slots.join(', '), saved },
+  };
 }
 
 function inThrees(channels: readonly WorksheetChannel[]): WorksheetData['rows'] {

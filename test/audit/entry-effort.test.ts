@@ -1,5 +1,7 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { entryEffort } from '../../src/audit/entry-effort.ts';
+import { shortestOrder } from '../../src/audit/shortest-order.ts';
 import { type Entry, entriesOf } from '../../src/consequences/entries.ts';
 import { faultPlan } from './fault-plan.ts';
 import { planFrom, radioOf } from './worksheet-rows.ts';
@@ -31,4 +33,56 @@ describe('keys to enter a channel by hand', () => {
     const { keys, fieldsSet, durationS } = entryEffort(handheld, entries);
     expect(durationS).toBeCloseTo(keys * 0.5 + (fieldsSet + entries.length) * 1.35, 9);
   });
+
+  test('the best order holds every slot once and never takes more keys than the sheet', () => {
+    const { best, keys } = entryEffort(handheld, entries);
+    expect(best.slots.toSorted((a, b) => a - b)).toEqual(entries.map(({ slot }) => slot));
+    expect(best.keys).toBeLessThanOrEqual(keys);
+  });
 });
+
+describe('the cheapest order', () => {
+  const table = (count: number) =>
+    fc.array(fc.array(fc.integer({ min: 0, max: 50 }), { minLength: count, maxLength: count }), {
+      minLength: count + 1,
+      maxLength: count + 1,
+    });
+
+  test('is the one that trying every order finds', () => {
+    fc.assert(
+      fc.property(table(5), (costs) => {
+        const cost = (from: number | undefined, to: number) =>
+          costs[from === undefined ? 5 : from]?.[to] ?? 0;
+        const totals = permutations([0, 1, 2, 3, 4]).map((order) =>
+          order.reduce((sum, to, at) => sum + cost(order[at - 1], to), 0),
+        );
+        expect(shortestOrder(5, cost).cost).toBe(Math.min(...totals));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('of many things holds each once, costs what it says, and no more than the order given', () => {
+    fc.assert(
+      fc.property(table(16), (costs) => {
+        const cost = (from: number | undefined, to: number) =>
+          costs[from === undefined ? 16 : from]?.[to] ?? 0;
+        const total = (order: readonly number[]) =>
+          order.reduce((sum, to, at) => sum + cost(order[at - 1], to), 0);
+        const found = shortestOrder(16, cost);
+        const given = Array.from({ length: 16 }, (_, at) => at);
+        expect(found.order.toSorted((a, b) => a - b)).toEqual(given);
+        expect(found.cost).toBe(total(found.order));
+        expect(found.cost).toBeLessThanOrEqual(total(given));
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+function permutations(items: readonly number[]): number[][] {
+  if (items.length < 2) return [[...items]];
+  return items.flatMap((item) =>
+    permutations(items.filter((other) => other !== item)).map((rest) => [item, ...rest]),
+  );
+}
