@@ -25,11 +25,9 @@ channels:
   3: { name: SIMP, simplex: 146.550, width: 25 }`,
   *check({ plan }) {
     for (const channel of plan.channels.values()) {
-      const repeaters = workedThrough(plan, channel);
+      const ofEach = workedThrough(plan, channel).map((repeater) => contradictions(channel, repeater));
       // One pair may carry several repeaters; the channel is for any of them that it agrees with.
-      const [first] = repeaters.map((repeater) => contradictions(channel, repeater));
-      const agrees = repeaters.some((repeater) => contradictions(channel, repeater).length === 0);
-      if (first && !agrees) yield* first;
+      if (ofEach.every((found) => found.length > 0)) yield* ofEach[0] ?? [];
     }
   },
 });
